@@ -1,0 +1,18 @@
+import type { StoredQuantity } from './exact.ts';
+
+/** A scale at the present settings: bands in ascending order of value (so a negative rail that is
+ *  judged by magnitude has `high` first). */
+export interface ResolvedScale {
+  /** The unit to print limits in: `MHz`. */
+  readonly unit: string;
+  readonly bands: readonly string[];
+  /** `limits[i]` stands between `bands[i]` and `bands[i + 1]`; null where a setting is not known. */
+  readonly limits: readonly (StoredQuantity | null)[];
+  /** `limits[i]` itself belongs to the band below it (`bands[i]`) or above it. */
+  readonly owners: readonly ('below' | 'above')[];
+  readonly nominal: StoredQuantity | null;
+  /** Settings whose value is missing. */
+  readonly missing: readonly string[];
+  /** A sentence where the limits come out in the wrong order at these settings. */
+  readonly contradiction: string | null;
+}

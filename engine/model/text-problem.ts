@@ -1,0 +1,27 @@
+/** What is wrong inside one short text (a quantity, a formula, a scale): `from` and `to` count
+ *  UTF-16 units of that text. The compiler moves them to their place in the file. */
+export type TextProblem = { readonly from: number; readonly to: number } & TextProblemFacts;
+
+export type TextProblemFacts =
+  | { readonly code: 'not-a-quantity'; readonly text: string; readonly near: string | null }
+  | { readonly code: 'unknown-unit'; readonly unit: string; readonly near: string | null }
+  /** A quantity of another kind than the reading's: volts for hertz, Vrms for Vpp. */
+  | { readonly code: 'wrong-unit'; readonly unit: string; readonly expected: string }
+  /** Files use the decimal point. */
+  | { readonly code: 'decimal-comma'; readonly text: string; readonly instead: string }
+  | { readonly code: 'scale-shape'; readonly expected: string; readonly found: string }
+  | { readonly code: 'expect-shape'; readonly found: string }
+  /** ± in per cent of a percentage, of zero or of °C. */
+  | { readonly code: 'tolerance-of'; readonly what: 'percent' | 'zero' | 'temperature'; readonly instead: string | null }
+  | { readonly code: 'no-tolerance'; readonly nominal: string }
+  | { readonly code: 'limits-order'; readonly lower: string; readonly upper: string; readonly when: string | null }
+  | { readonly code: 'same-band-twice'; readonly band: string }
+  | { readonly code: 'formula-syntax'; readonly expected: string; readonly found: string }
+  | { readonly code: 'unlike-units'; readonly left: string; readonly right: string }
+  | { readonly code: 'unknown-name'; readonly name: string; readonly near: readonly string[] }
+  | { readonly code: 'unknown-function'; readonly name: string; readonly near: readonly string[] };
+
+/** A value, or everything that keeps the text from having one. */
+export type Parsed<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly problems: readonly TextProblem[] };
