@@ -1,0 +1,2 @@
+export { openWorkOf, recordOf } from './record-of.ts';
+export { type Audience, outcomeWords, recordMarkdown } from './record-markdown.ts';

@@ -1,0 +1,72 @@
+import type { Entry } from '../model/entry.ts';
+import type { Job } from '../model/job.ts';
+import type { JobRecord, RecordReading, RecordRemedy } from '../model/record.ts';
+import type { SettingValue } from '../model/setting.ts';
+import { printQuantity } from '../quantity/index.ts';
+import { faultStandings, replay, type Session } from '../run/index.ts';
+import { recordReadings } from './record-readings.ts';
+
+/** The record of a job as it stands. */
+export function recordOf({ id, tree, entries }: Job): JobRecord {
+  const session = replay(tree, entries);
+  const opened = entries.find((entry) => entry.kind === 'opened');
+  const readings = recordReadings(session);
+  return {
+    format: 1,
+    kind: 'record',
+    job: id,
+    board: opened?.board ?? '',
+    owner: opened?.owner ?? '',
+    story: opened?.story ?? '',
+    tree: { id: tree.id, title: tree.title, symptom: tree.symptom, digest: tree.digest },
+    opened: opened?.at ?? '',
+    closed: session.closed === null ? null : (entries.findLast(({ kind }) => kind === 'closed')?.at ?? null),
+    outcome: session.closed === null ? 'open' : session.closed.mended ? 'mended' : 'not mended',
+    settings: tree.settings
+      .filter((setting) => session.settings.has(setting.id))
+      .map((setting) => ({ id: setting.id, is: setting.is, value: settingText(session.settings.get(setting.id) ?? null) })),
+    readings,
+    remedies: session.position.remedies.map((done) => remedyOf(session, done)),
+    proof: proofOf(session, readings),
+    ruledOut: faultStandings(session)
+      .filter(({ state }) => state === 'ruled out')
+      .map(({ fault, contradictions }) => ({
+        fault: fault.id,
+        is: fault.is,
+        by: contradictions.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`).join(', '),
+      })),
+    openWork: openWorkOf(entries),
+    notes: entries.flatMap((entry) => (entry.kind === 'note' ? [{ at: entry.at, text: entry.text }] : [])),
+  };
+}
+
+/** Open work that nobody has ticked off. */
+export function openWorkOf(entries: readonly Entry[]): readonly { at: string; text: string; entry: number }[] {
+  const done = new Set(entries.flatMap((entry) => (entry.kind === 'todo-done' ? [entry.of] : [])));
+  return entries.flatMap((entry, index) =>
+    entry.kind === 'todo' && !done.has(index) ? [{ at: entry.at, text: entry.text, entry: index }] : [],
+  );
+}
+
+const settingText = (value: SettingValue | null): string =>
+  value === null ? 'not known' : typeof value === 'string' ? value : printQuantity(value);
+
+function remedyOf(session: Session, done: Session['position']['remedies'][number]): RecordRemedy {
+  const entry = session.entries[done.entry];
+  const remedied = entry?.kind === 'remedied' ? entry : null;
+  return {
+    at: entry?.at ?? '',
+    fault: done.fault,
+    is: session.loaded.faults.get(done.fault)?.is ?? done.fault,
+    which: remedied?.which ?? '',
+    parts: remedied?.parts ?? [],
+    effect: done.effect,
+  };
+}
+
+/** What was read after the remedy that mended the board. */
+function proofOf(session: Session, readings: readonly RecordReading[]): readonly RecordReading[] {
+  const last = session.position.remedies.at(-1);
+  if (last?.effect !== 'mended') return [];
+  return readings.filter(({ entry, verdict }) => entry - 1 > last.entry && verdict === 'normal');
+}

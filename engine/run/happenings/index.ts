@@ -1,0 +1,42 @@
+import type { EntryKind } from '../../model/entry.ts';
+import type { Session } from '../session.ts';
+import { acknowledged } from './acknowledged.ts';
+import { corrected, retaken, struck } from './evidence.ts';
+import type { Happening } from './happening.ts';
+import { back, closed, reopened, went } from './moving.ts';
+import { opened, resumed } from './opening.ts';
+import { confirmed, read, unread } from './reading.ts';
+import { altered, set } from './setting.ts';
+import { symptom } from './symptom.ts';
+import { assumed, declined, did, remedied, waiting } from './work.ts';
+
+/** Said for the record alone. */
+const noted = (session: Session): Session => session;
+
+/** Every kind of entry and what it does. */
+export const happenings: { readonly [Kind in EntryKind]: Happening<Kind> } = {
+  opened,
+  set,
+  altered,
+  corrected,
+  symptom,
+  acknowledged,
+  read,
+  confirmed,
+  unread,
+  retaken,
+  struck,
+  assumed,
+  waiting,
+  did,
+  remedied,
+  declined,
+  back,
+  went,
+  note: noted,
+  todo: noted,
+  'todo-done': noted,
+  resumed,
+  closed,
+  reopened,
+};

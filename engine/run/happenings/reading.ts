@@ -1,0 +1,37 @@
+import { observationAt } from '../observation-at.ts';
+import { rejudge } from '../rejudge.ts';
+import { remember } from '../remember.ts';
+import { takeReading } from '../take-reading.ts';
+import { latest, type Session } from '../session.ts';
+import type { Happening } from './happening.ts';
+import { inPlace, part } from './in-place.ts';
+
+/** The reading counts for the section it was taken in, if the walk still stands there. */
+const take = (session: Session, section: string, reading: string, index: number): Session =>
+  inPlace(session, section) ? takeReading(session, reading, index) : part(session, index);
+
+export const read: Happening<'read'> = (session, { section, observation, board, at }, index) => {
+  const { reading, bands } = observation;
+  return take(remember(session, index, { reading, bands, observation, board, at }), section, reading, index);
+};
+
+export const confirmed: Happening<'confirmed'> = (session, { section, reading, of, at }, index) => {
+  const before = observationAt(session.effective, of);
+  const board = latest(session, reading)?.board ?? 'failing';
+  if (before === null) {
+    const given = session.loaded.tree.given.find((one) => one.reading === reading);
+    if (given === undefined) return part(session, index);
+    const word = { reading, bands: [given.band], observation: null, board, at, given: true };
+    return take(remember(session, index, word), section, reading, index);
+  }
+  const observation = rejudge(session, before);
+  const word = { reading, bands: observation.bands, observation, board, at };
+  return take(remember(session, index, word), section, reading, index);
+};
+
+/** Not being able to read is no evidence; what was known before stays known. */
+export const unread: Happening<'unread'> = (session, { section, reading, at }, index) => {
+  const word = { reading, bands: [], observation: null, board: 'failing', at } as const;
+  const next = latest(session, reading) === null ? remember(session, index, word) : session;
+  return take(next, section, reading, index);
+};

@@ -1,0 +1,17 @@
+export type { Answer } from './answer.ts';
+export { apply, replay } from './apply.ts';
+export { entryFor } from './entry-for.ts';
+export { type Expectation, expectationOf } from './expectation-of.ts';
+export { faultStandings, type FaultStanding } from './fault-standings.ts';
+export { hazardsHere } from './hazards-due.ts';
+export type { Known } from './known.ts';
+export { loadTree, type LoadedTree } from './load-tree.ts';
+export { pathOf } from './path-of.ts';
+export type { DoneRemedy, Position } from './position.ts';
+export { answerExamples, parseAnswer } from './parse-answer.ts';
+export { type Preview, preview } from './preview.ts';
+export { standing } from './proof-readings.ts';
+export type { OpenWay, Question, ReadingQuestion } from './question.ts';
+export { questionOf } from './question-of.ts';
+export { emptySession, latest, machineValue, openSession, type Session } from './session.ts';
+export { readingsOf } from './take-reading.ts';

@@ -1,0 +1,161 @@
+import type { BoardState, Part } from '../model/entry.ts';
+import type { Taken } from '../model/refusal.ts';
+import type { Answer } from './answer.ts';
+import { questionOf } from './question-of.ts';
+import type { Session } from './session.ts';
+
+/** One way to write an answer. `pattern` must match the whole text; case does not matter. */
+interface Form {
+  readonly pattern: RegExp;
+  readonly example: string;
+  readonly read: (parts: readonly string[], session: Session) => Answer | null;
+}
+
+const name = '`?([\\p{L}_][\\p{L}\\p{N}_-]*)`?';
+const form = (pattern: string, example: string, read: Form['read']): Form => ({
+  pattern: new RegExp(`^\\s*${pattern}\\s*$`, 'iu'),
+  example,
+  read,
+});
+
+const forms: readonly Form[] = [
+  form('open:\\s*([^;]*)(?:;([^;]*))?(?:;(.*))?', 'open: board; owner; story', ([board, owner, story]) => ({
+    say: 'open',
+    board: trimmed(board),
+    owner: trimmed(owner),
+    story: trimmed(story),
+  })),
+  form(`correct\\s+${name}\\s*:=\\s*(.+)`, 'correct bus := 50 MHz', ([setting = '', typed = '']) => ({
+    say: 'setting',
+    setting,
+    typed,
+    how: 'corrected',
+  })),
+  form(`${name}\\s*:=\\s*\\?`, 'bus := ?', ([setting = '']) => ({ say: 'setting-unknown', setting })),
+  form(`${name}\\s*:=\\s*(.+)`, 'bus := 50 MHz', ([setting = '', typed = ''], session) => ({
+    say: 'setting',
+    setting,
+    typed,
+    how: session.settings.has(setting) ? 'altered' : 'noted',
+  })),
+  form('yes', 'yes', (_parts, session) => yesOrNo(session, true)),
+  form('no', 'no', (_parts, session) => yesOrNo(session, false)),
+  form('(?:acknowledge|understood)', 'acknowledge', () => ({ say: 'acknowledge' })),
+  form('done', 'done', () => ({ say: 'done' })),
+  form('wait', 'wait', () => ({ say: 'wait' })),
+  form('same', 'same', () => ({ say: 'confirm' })),
+  form('back', 'back', () => ({ say: 'back' })),
+  form('cannot read(?::\\s*(.*))?', 'cannot read: no oscilloscope', ([why]) => ({
+    say: 'cannot-read',
+    why: trimmed(why),
+  })),
+  form(`retake\\s+${name}\\s*=\\s*(.+)`, 'retake v5 = 4.98 V', (parts, session) =>
+    retake(parts, session, 'correction'),
+  ),
+  form(`again\\s+${name}\\s*=\\s*(.+)`, 'again v5 = 4.98 V', (parts, session) => retake(parts, session, 'again')),
+  form('strike\\s+(\\d+)(?::\\s*(.*))?', 'strike 12: wrong pin', ([of, why]) => ({
+    say: 'strike',
+    of: Number(of) - 1,
+    why: trimmed(why),
+  })),
+  form('go\\s+#?(\\S+)', 'go power-good', ([section = '']) => ({ say: 'go', section })),
+  form('as if\\s+#?(\\S+)', 'as if power-good', ([target = '']) => ({ say: 'assume', target })),
+  form('remedied(?::\\s*([^;]*))?((?:;[^;]*)*)', 'remedied: C14; tantalum 10 µF = 0.40', ([which, parts]) => ({
+    say: 'remedied',
+    which: trimmed(which),
+    parts: readParts(parts),
+  })),
+  form('decline(?::\\s*(.*))?', 'decline: part not at hand', ([why]) => ({ say: 'decline', why: trimmed(why) })),
+  form('note:\\s*(.+)', 'note: smells burnt', ([text = '']) => ({ say: 'note', text })),
+  form('todo:\\s*(.+)', 'todo: order a battery holder', ([text = '']) => ({ say: 'todo', text })),
+  form('todo done\\s+(\\d+)', 'todo done 7', ([of]) => ({ say: 'todo-done', of: Number(of) - 1 })),
+  form('resume(\\s+changed)?', 'resume', ([changed]) => ({ say: 'resume', same: changed === undefined })),
+  form('close(\\s+not mended)?(?::\\s*(.*))?', 'close', ([not, note]) => ({
+    say: 'close',
+    mended: not === undefined,
+    note: trimmed(note),
+  })),
+  form('reopen(?::\\s*(.*))?', 'reopen: same fault again', ([why]) => ({ say: 'reopen', why: trimmed(why) })),
+  form(`${name}\\s*=\\s*(.+)`, 'v5 = 4.98 V', ([reading = '', typed = '']) => ({
+    say: 'value',
+    reading,
+    ...boardState(typed),
+  })),
+];
+
+/** What can be written, one example each. */
+export const answerExamples: readonly string[] = forms.map(({ example }) => example);
+
+/** Reads one line as a technician or a script writes it. Anything that is no command is the value
+ *  of what is asked. */
+export function parseAnswer(session: Session, text: string): Taken<Answer> {
+  for (const { pattern, read, example } of forms) {
+    const match = pattern.exec(text);
+    if (match === null) continue;
+    const answer = read(match.slice(1), session);
+    if (answer !== null) return { ok: true, value: answer };
+    return { ok: false, refusal: { text: `"${text.trim()}" fits nothing that is asked here`, offers: [example] } };
+  }
+  return bare(session, text.trim());
+}
+
+function bare(session: Session, text: string): Taken<Answer> {
+  const question = questionOf(session);
+  if (question.ask === 'setting') {
+    const setting = question.setting.id;
+    return {
+      ok: true,
+      value: text === '?' ? { say: 'setting-unknown', setting } : { say: 'setting', setting, typed: text, how: 'noted' },
+    };
+  }
+  if (question.ask === 'reading') return { ok: true, value: { say: 'value', reading: null, ...boardState(text) } };
+  return { ok: false, refusal: { text: `"${text}" was not understood`, offers: offersFor(question.ask) } };
+}
+
+const offers: Readonly<Record<string, readonly string[]>> = {
+  opening: ['open: board; owner; story'],
+  symptom: ['yes', 'no'],
+  acknowledgement: ['acknowledge'],
+  'too-close': ['as if SECTION', 'back'],
+  task: ['done', 'back'],
+  remedy: ['remedied', 'decline: why', 'back'],
+  aside: ['go SECTION', 'back', 'close not mended'],
+  stop: ['back', 'go SECTION', 'close not mended'],
+  closing: ['close'],
+  nothing: ['reopen: why'],
+};
+const offersFor = (ask: string): readonly string[] => offers[ask] ?? [];
+
+const trimmed = (text: string | undefined): string => text?.trim() ?? '';
+
+function yesOrNo(session: Session, yes: boolean): Answer | null {
+  const { ask } = questionOf(session);
+  if (ask === 'symptom') return { say: 'symptom', same: yes };
+  if (ask === 'acknowledgement' && yes) return { say: 'acknowledge' };
+  if (ask === 'task' && yes) return { say: 'done' };
+  return ask === 'reading' ? { say: 'value', reading: null, typed: yes ? 'yes' : 'no', board: 'failing' } : null;
+}
+
+/** `4.98 V, running now`: taken while the board runs. */
+function boardState(text: string): { typed: string; board: BoardState } {
+  const match = /^(.*?)[,;]?\s+(running|failing) now\s*$/iu.exec(text);
+  return match === null
+    ? { typed: text.trim(), board: 'failing' }
+    : { typed: (match[1] ?? '').trim(), board: match[2]?.toLowerCase() === 'running' ? 'running' : 'failing' };
+}
+
+function retake([reading = '', text = '']: readonly string[], session: Session, manner: 'correction' | 'again'): Answer {
+  const words = session.history.get(reading);
+  return { say: 'retake', of: words?.at(-1)?.entry ?? -1, manner, ...boardState(text) };
+}
+
+function readParts(text: string | undefined): readonly Part[] {
+  return (text ?? '')
+    .split(';')
+    .map((part) => part.trim())
+    .filter((part) => part !== '')
+    .map((part) => {
+      const [what = '', cost] = part.split('=');
+      return { what: what.trim(), cost: cost?.trim() ?? null };
+    });
+}
