@@ -1,2 +1,3 @@
+export { localIso } from './local-iso.ts';
 export { openWorkOf, recordOf } from './record-of.ts';
 export { type Audience, outcomeWords, recordMarkdown } from './record-markdown.ts';

@@ -1,0 +1,68 @@
+import { basename } from 'node:path';
+import { compileTree } from '../../compile.ts';
+import { describe, diagnosticJson, formatDiagnostic } from '../../diagnostics/index.ts';
+import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { type Bench, CannotRun, type ExitCode, exit } from '../bench.ts';
+import type { Command } from '../command.ts';
+import { readFile } from '../read-file.ts';
+import { readOptions } from '../read-options.ts';
+
+export const check: Command = {
+  summary: 'check tree files and tell every problem with its place and remedy',
+  help: `Usage: deadboard check FILES… [--json]
+
+Checks tree files. A folder stands for every .md file under it that begins with
+front-matter. Each problem begins "file:line:column: severity code: sentence".
+
+  --json   one JSON array with a record for each problem
+
+Exit code 0: clean, or warnings and hints only; 1: errors; 2: could not run.`,
+  run,
+};
+
+interface Checked {
+  readonly path: string;
+  readonly text: string;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
+  const { values, positionals } = readOptions(args, { json: { type: 'boolean' } });
+  if (positionals.length === 0) throw new CannotRun('name the files or folders to check');
+  const files: Checked[] = [];
+  for (const named of positionals) files.push(...(await checkNamed(named, bench)));
+  if (files.length === 0) throw new CannotRun(`no tree files under "${positionals.join('", "')}"`);
+
+  const found = files.flatMap((file) => file.diagnostics.map((diagnostic) => ({ file, diagnostic })));
+  if (values.json) {
+    bench.out(JSON.stringify(found.map(({ file, diagnostic }) => diagnosticJson(file.path, file.text, diagnostic)), null, 2));
+  } else {
+    for (const { file, diagnostic } of found) bench.out(`${formatDiagnostic(file.path, file.text, diagnostic)}\n`);
+    bench.err(summary(files.length, found.map(({ diagnostic }) => describe(diagnostic).severity)));
+  }
+  return found.some(({ diagnostic }) => describe(diagnostic).severity === 'error') ? exit.problems : exit.clean;
+}
+
+async function checkNamed(named: string, bench: Bench): Promise<readonly Checked[]> {
+  let paths: readonly string[];
+  try {
+    paths = await bench.markdownUnder(named);
+  } catch {
+    throw new CannotRun(`cannot read "${named}": there is no such file or folder`);
+  }
+  const texts = await Promise.all(paths.map(async (path) => ({ path, text: await readFile(bench, path) })));
+  return texts
+    .filter(({ path, text }) => path === named || /^\uFEFF?---[ \t]*\r?\n/.test(text))
+    .map(({ path, text }) => ({
+      path,
+      text,
+      diagnostics: compileTree(text, { id: basename(path).replace(/\.md$/, '') }).diagnostics,
+    }));
+}
+
+function summary(files: number, severities: readonly string[]): string {
+  const count = (severity: string): number => severities.filter((one) => one === severity).length;
+  const said = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
+  const parts = [said(count('error'), 'error'), said(count('warning'), 'warning'), said(count('hint'), 'hint')];
+  return `${said(files, 'file')}: ${parts.join(', ')}`;
+}

@@ -1,0 +1,33 @@
+import { basename } from 'node:path';
+import { compileTree } from '../compile.ts';
+import { describe, formatDiagnostic } from '../diagnostics/index.ts';
+import type { CompiledTree } from '../model/compiled-tree.ts';
+import { type Bench, CannotRun } from './bench.ts';
+import { readFile } from './read-file.ts';
+import { problemsOfCompiledTree } from '../job/validate-job.ts';
+
+/** A tree from its Markdown, or from compiled JSON. Errors in it end the command. */
+export async function loadTreeFile(bench: Bench, path: string): Promise<CompiledTree> {
+  const text = await readFile(bench, path);
+  return path.endsWith('.json') ? fromJson(path, text) : fromMarkdown(bench, path, text);
+}
+
+function fromMarkdown(bench: Bench, path: string, text: string): CompiledTree {
+  const { tree, diagnostics } = compileTree(text, { id: basename(path).replace(/\.md$/, '') });
+  if (tree !== null) return tree;
+  const errors = diagnostics.filter((diagnostic) => describe(diagnostic).severity === 'error');
+  for (const error of errors) bench.err(`${formatDiagnostic(path, text, error)}\n`);
+  throw new CannotRun(`"${path}" has errors and cannot be walked: mend them first`);
+}
+
+function fromJson(path: string, text: string): CompiledTree {
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch (error) {
+    throw new CannotRun(`"${path}" is not JSON: ${(error as Error).message}`);
+  }
+  const problems = problemsOfCompiledTree(data);
+  if (problems.length > 0) throw new CannotRun(`"${path}" is no compiled tree: ${problems.slice(0, 3).join('; ')}`);
+  return data as CompiledTree;
+}

@@ -1,0 +1,28 @@
+import { columns } from '../../prose/plain-text.ts';
+import type { Session } from '../../run/index.ts';
+import type { JobStanding } from '../standing-of.ts';
+import { showQuestion } from './show-question.ts';
+
+/** The whole page behind `walk` without a keyboard: the question, then what is known, ruled out and open. */
+export function showStanding(standing: JobStanding, session: Session, width: number): string {
+  const { known, faults, openWork, path } = standing;
+  const possible = faults.filter(({ state }) => state === 'possible');
+  const parts = [
+    showQuestion(session, width),
+    block('Read so far', known.map(({ reading, value, bands, stale }) => [reading, value, `${bands.join(' or ')}${stale ? ' (board altered since)' : ''}`])),
+    block(
+      'Ruled out',
+      faults
+        .filter(({ state }) => state === 'ruled out')
+        .map(({ is, ruledOutBy }) => [is, `by ${ruledOutBy.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`).join(', ')}`]),
+    ),
+    block('Mended or put aside', faults.filter(({ state }) => state === 'mended' || state === 'put aside').map(({ is, state }) => [is, state])),
+    `Still possible: ${possible.length === 0 ? 'nothing this tree knows' : possible.map(({ is }) => is).join('; ')}`,
+    block('Still to do', openWork.map(({ entry, text }) => [String(entry), text])),
+    `Way: ${path.join(' > ')}`,
+  ];
+  return parts.filter((part) => part !== '').join('\n\n');
+}
+
+const block = (title: string, rows: readonly (readonly string[])[]): string =>
+  rows.length === 0 ? '' : `${title}\n${columns(rows.map((row) => ['', ...row]))}`;

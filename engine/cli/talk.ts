@@ -1,0 +1,86 @@
+import { localIso, openWorkOf } from '../job/index.ts';
+import {
+  answerExamples,
+  apply,
+  entryFor,
+  faultStandings,
+  parseAnswer,
+  preview,
+  questionOf,
+  type Session,
+} from '../run/index.ts';
+import { observationText } from '../scale/index.ts';
+import type { Bench } from './bench.ts';
+import { showQuestion } from './show/show-question.ts';
+
+/** The walk at a keyboard: ask, take, keep, go on. Ends with `quit`, the end of input, or a closed job. */
+export async function talk(bench: Bench, start: Session, keep: (session: Session) => Promise<void>): Promise<void> {
+  let session = await greet(bench, start, keep);
+  let shown: unknown = null;
+  for (;;) {
+    const question = questionOf(session);
+    if (shown !== session) bench.out(`\n${showQuestion(session, bench.width)}\n`);
+    shown = session;
+    const typed = await bench.ask(question.ask === 'reading' ? `${question.reading.id} > ` : '> ');
+    if (typed === null || typed.trim() === 'quit') return;
+    const word = typed.trim();
+    if (word === '') continue;
+    const aside = asides[word];
+    if (aside !== undefined) {
+      bench.out(aside(session));
+      continue;
+    }
+    const next = take(bench, session, word);
+    if (next === null) continue;
+    await keep(next);
+    session = next;
+  }
+}
+
+/** A job taken up on a later day begins with the symptom. */
+async function greet(bench: Bench, session: Session, keep: (session: Session) => Promise<void>): Promise<Session> {
+  const last = session.entries.at(-1);
+  const at = localIso(bench.now());
+  if (last === undefined || last.at.slice(0, 10) === at.slice(0, 10) || session.closed !== null) return session;
+  bench.out(`Last worked on ${last.at.slice(0, 10)}. ${session.loaded.tree.symptom}`);
+  const typed = await bench.ask('Is the symptom still the same? yes or no > ');
+  const next = apply(session, { kind: 'resumed', same: !/^n/i.test(typed ?? ''), at });
+  await keep(next);
+  return next;
+}
+
+const asides: Readonly<Record<string, (session: Session) => string>> = {
+  '?': () => ['A value, or:', ...answerExamples.map((example) => `  ${example}`), '  faults, open work, quit'].join('\n'),
+  faults: (session) =>
+    faultStandings(session)
+      .map(({ fault, state }) => `  ${state.padEnd(10)} ${fault.is}`)
+      .join('\n'),
+  'open work': (session) =>
+    openWorkOf(session.entries)
+      .map(({ entry, text }) => `  ${entry + 1} ${text}`)
+      .join('\n') || '  nothing',
+};
+
+function take(bench: Bench, session: Session, typed: string): Session | null {
+  const parsed = parseAnswer(session, typed);
+  const entry = parsed.ok ? entryFor(session, parsed.value, localIso(bench.now())) : parsed;
+  if (!entry.ok) {
+    const { text, offers } = entry.refusal;
+    bench.out(offers.length === 0 ? text : `${text}. It takes: ${offers.join(' | ')}`);
+    return null;
+  }
+  if (entry.value.kind === 'read') sayUnderstood(bench, session, typed);
+  return apply(session, entry.value);
+}
+
+function sayUnderstood(bench: Bench, session: Session, typed: string): void {
+  const seen = preview(session, typed);
+  if (!seen.ok) return;
+  const { observation, fraction, target } = seen.value;
+  const share = fraction === null ? '' : ` · ${fraction.toPrecision(2)} of what it should be`;
+  const where = session.loaded.sections.get(target ?? '');
+  const remarks = observation.remarks.length === 0 ? '' : ` (${observation.remarks.join('; ')})`;
+  bench.out(
+    `${observationText(observation)}${remarks} · ${observation.bands.join(' or ')}${share}${where ? ` -> ${where.title}` : ''}`,
+  );
+}
