@@ -19,7 +19,13 @@ export type TextProblemFacts =
   | { readonly code: 'formula-syntax'; readonly expected: string; readonly found: string }
   | { readonly code: 'unlike-units'; readonly left: string; readonly right: string }
   | { readonly code: 'unknown-name'; readonly name: string; readonly near: readonly string[] }
-  | { readonly code: 'unknown-function'; readonly name: string; readonly near: readonly string[] };
+  | { readonly code: 'unknown-function'; readonly name: string; readonly near: readonly string[] }
+  /** A setting with options in a formula. */
+  | { readonly code: 'not-a-number'; readonly name: string }
+  | { readonly code: 'division-by-zero'; readonly when: string | null }
+  /** A key of `codes` that is no code; `digits` is how many the others have. */
+  | { readonly code: 'code-shape'; readonly found: string; readonly digits: number | null }
+  | { readonly code: 'code-overlap'; readonly found: string; readonly other: string };
 
 /** A value, or everything that keeps the text from having one. */
 export type Parsed<T> =

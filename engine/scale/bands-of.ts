@@ -1,0 +1,17 @@
+import type { Measure, Reading } from '../model/reading.ts';
+
+const bands: {
+  readonly [Kind in Measure['kind']]: (measure: Extract<Measure, { kind: Kind }>) => readonly string[];
+} = {
+  quantity: ({ scale }) => scale.bands,
+  options: ({ options }) => options.map(({ name }) => name),
+  codes: (measure) => measure.bands,
+};
+
+/** All bands of a reading, in order. */
+export function bandsOf({ measure }: Reading): readonly string[] {
+  return bands[measure.kind](measure as never);
+}
+
+/** The bands a healthy board shows; none where nothing is judged. */
+export const normalBandsOf = ({ normal }: Reading): readonly string[] => (normal === 'any' ? [] : normal);

@@ -1,0 +1,15 @@
+export { bandsOf, normalBandsOf } from './bands-of.ts';
+export { checkScale } from './check-scale.ts';
+export { type Because, expectedBecause } from './expected-because.ts';
+export { expectedText } from './expected-text.ts';
+export { fractionOfNominal } from './fraction-of-nominal.ts';
+export { judge } from './judge.ts';
+export { observe } from './observe.ts';
+export { type CodeEntry, type ParsedCodes, parseCodes } from './parse-codes.ts';
+export { parseExpect } from './parse-expect.ts';
+export { parseScale } from './parse-scale.ts';
+export { readCode } from './read-code.ts';
+export { readOption } from './read-option.ts';
+export { resolveScale, type SettingValues } from './resolve-scale.ts';
+export { settingsOf } from './settings-of.ts';
+export { usedLimits } from './used-limits.ts';
