@@ -35,7 +35,7 @@ export function recordOf({ id, tree, entries }: Job): JobRecord {
         is: fault.is,
         by: contradictions.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`).join(', '),
       })),
-    openWork: openWorkOf(entries),
+    openWork: openWorkOf(entries).map(({ at, text }) => ({ at, text })),
     notes: entries.flatMap((entry) => (entry.kind === 'note' ? [{ at: entry.at, text: entry.text }] : [])),
   };
 }

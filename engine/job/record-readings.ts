@@ -3,7 +3,8 @@ import type { Observation } from '../model/observation.ts';
 import type { Reading } from '../model/reading.ts';
 import type { RecordReading, Verdict } from '../model/record.ts';
 import { type Session, standing } from '../run/index.ts';
-import { expectedText, observationText, usedText } from '../scale/index.ts';
+import { observationText } from '../scale/index.ts';
+import { expectedThen } from './expected-then.ts';
 
 /** Every reading of a job in the order it was taken, what does not count any more included. */
 export function recordReadings(session: Session): readonly RecordReading[] {
@@ -55,7 +56,7 @@ function rowOf(session: Session, entry: Entry, index: number, look: Look, readin
     value: observation === null ? look.why : observationText(observation),
     bands,
     verdict: verdictOf(session, reading, bands),
-    expected: reading.normal === 'any' ? '' : usedText(reading, observation) ?? expectedText(reading, session.settings),
+    expected: expectedThen(session, reading, observation),
     mark: observation?.mark ?? null,
     aside: asideOf(session, entry, index, reading.id),
   };

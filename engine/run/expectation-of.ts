@@ -17,7 +17,7 @@ export interface Expectation {
 export function expectationOf(session: Session, reading: Reading): Expectation {
   return {
     text: reading.normal === 'any' ? '' : expectedText(reading, session.settings),
-    because: expectedBecause(reading, session.settings),
+    because: expectedBecause(reading, session.settings, session.loaded.settings),
     normal: normalBandsOf(reading),
     resolved: reading.measure.kind === 'quantity' ? resolveScale(reading, session.settings) : null,
   };

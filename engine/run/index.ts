@@ -14,4 +14,5 @@ export { standing } from './proof-readings.ts';
 export type { OpenWay, Question, ReadingQuestion } from './question.ts';
 export { questionOf } from './question-of.ts';
 export { emptySession, latest, machineValue, openSession, type Session } from './session.ts';
+export { valueText } from './value-text.ts';
 export { readingsOf } from './take-reading.ts';

@@ -28,6 +28,7 @@ const byId = <T extends { readonly id: string }>(items: readonly T[]): ReadonlyM
 
 export function loadTree(tree: CompiledTree): LoadedTree {
   type Config = Parameters<typeof blueprint.createMachine>[0];
+  // The machine is plain JSON, checked against its own schema; XState's types want literals.
   const machine = blueprint.createMachine(tree.machine as unknown as Config);
   const [initial] = initialTransition(machine);
   return {

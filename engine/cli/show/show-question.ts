@@ -95,7 +95,7 @@ const askings: Asking = {
 function readingLines({ session }: Show, { reading, purpose, place, known }: ReadingQuestion): readonly string[] {
   const { text, because } = expectationOf(session, reading);
   const count = place.of > 1 ? ` (${place.at} of ${place.of})` : '';
-  const reasons = because.map(({ is, value }) => `${is} is ${value}`).join(', ');
+  const reasons = because.map(({ is, value }) => `${is} is ${value ?? 'not known'}`).join(', ');
   const lines = [
     `${purpose === 'proof' ? 'Proof: ' : ''}${reading.is}${count}`,
     ...conditionLine(reading),
