@@ -1,0 +1,2 @@
+export { openBlockEnd } from './open-block.ts';
+export { parseBody } from './parse-body.ts';

@@ -1,0 +1,62 @@
+import type { RootContent } from 'mdast';
+import { markdown } from './markdown.ts';
+
+const probe = '## x';
+const firstWindow = 2048;
+
+/** Only fences and HTML can keep a heading at column 0 from being one. */
+const canSwallow = /^ {0,3}(?:`{3}|~{3}|<)/m;
+
+/**
+ * Where the fence or HTML block ends that is still open at the end of a slice.
+ *
+ *     ## One            from
+ *     ```
+ *     ## not a heading  to
+ *     ```
+ *     ## Two            ← the answer
+ *
+ * @param from where the slice begins in `text`
+ * @param to where it ends, which is where a line begins
+ * @param limit where to stop looking: the block is taken to end here at the latest
+ * @returns null if nothing is open, and a heading at `to` is a heading
+ */
+export function openBlockEnd(text: string, from: number, to: number, limit: number): number | null {
+  const slice = text.slice(from, to);
+  if (!canSwallow.test(slice)) return null;
+  const open = swallowing(slice);
+  if (open === null) return null;
+  const start = lineStart(text, from + offsetOf(open, 'start'));
+  for (let size = firstWindow; ; size *= 2) {
+    const end = lineEnd(text, Math.max(to, start + size), limit);
+    const window = text.slice(start, end);
+    if (swallowing(window) === null) return firstBlockEnd(window, start, to, text);
+    if (end >= limit) return limit;
+  }
+}
+
+/** The block that takes in a heading put right after `text`. */
+function swallowing(text: string): RootContent | null {
+  const last = markdown(text + probe).children.at(-1);
+  if (last === undefined) return null;
+  return last.type === 'heading' && offsetOf(last, 'start') === text.length ? null : last;
+}
+
+function firstBlockEnd(window: string, start: number, to: number, text: string): number {
+  const [first] = markdown(window).children;
+  const end = start + (first === undefined ? window.length : offsetOf(first, 'end'));
+  return Math.max(to, lineEnd(text, end, text.length));
+}
+
+const offsetOf = (node: RootContent, side: 'start' | 'end'): number => node.position?.[side].offset ?? 0;
+
+const lineStart = (text: string, at: number): number =>
+  Math.max(text.lastIndexOf('\n', at - 1), text.lastIndexOf('\r', at - 1)) + 1;
+
+/** The end of the line that holds `at`, its line ending included, but not beyond `limit`. */
+function lineEnd(text: string, at: number, limit: number): number {
+  const ending = /\r\n|\r|\n/g;
+  ending.lastIndex = at;
+  const found = ending.exec(text);
+  return found === null ? limit : Math.min(limit, ending.lastIndex);
+}
