@@ -1,8 +1,7 @@
 import type Fraction from 'fraction.js';
 import type { Formula } from '../model/formula.ts';
-import { fractionOf } from '../quantity/index.ts';
+import { fromStored } from '../quantity/index.ts';
 import { functionNamed } from './functions/index.ts';
-import { namesIn } from './names-in.ts';
 
 export type Evaluated =
   /** In the base unit. */
@@ -13,34 +12,37 @@ export type Evaluated =
 
 /** @param lookUp a name's value in its base unit, or null where it is not known */
 export function evaluateFormula(formula: Formula, lookUp: (name: string) => Fraction | null): Evaluated {
-  const missing = namesIn(formula).filter((name) => lookUp(name) === null);
-  if (missing.length > 0) return { kind: 'missing', names: missing };
-  const value = evaluate(formula, lookUp);
+  const missing: string[] = [];
+  const value = evaluate(formula, { lookUp, missing });
+  if (missing.length > 0) return { kind: 'missing', names: [...new Set(missing)] };
   return value === null ? { kind: 'undefined' } : { kind: 'value', value };
 }
 
-const literals = new WeakMap<Formula, Fraction>();
+interface Evaluating {
+  readonly lookUp: (name: string) => Fraction | null;
+  /** Names without a value, as they are met. */
+  readonly missing: string[];
+}
 
-type Values = (name: string) => Fraction | null;
 type Node<Kind> = Extract<Formula, { readonly kind: Kind }>;
 
 const evaluators: {
-  readonly [Kind in Formula['kind']]: (node: Node<Kind>, lookUp: Values) => Fraction | null;
+  readonly [Kind in Formula['kind']]: (node: Node<Kind>, at: Evaluating) => Fraction | null;
 } = {
-  quantity: (node) => {
-    const known = literals.get(node) ?? fractionOf(node.value);
-    literals.set(node, known);
-    return known;
+  quantity: (node) => fromStored(node),
+  name: ({ name }, { lookUp, missing }) => {
+    const value = lookUp(name);
+    if (value === null) missing.push(name);
+    return value;
   },
-  name: ({ name }, lookUp) => lookUp(name),
-  negate: ({ of }, lookUp) => evaluate(of, lookUp)?.neg() ?? null,
-  binary: ({ operator, left, right }, lookUp) => {
-    const a = evaluate(left, lookUp);
-    const b = evaluate(right, lookUp);
+  negate: ({ of }, at) => evaluate(of, at)?.neg() ?? null,
+  binary: ({ operator, left, right }, at) => {
+    const a = evaluate(left, at);
+    const b = evaluate(right, at);
     return a && b && operators[operator](a, b);
   },
-  call: ({ name, arguments: args }, lookUp) => {
-    const values = args.map((arg) => evaluate(arg, lookUp));
+  call: ({ name, arguments: args }, at) => {
+    const values = args.map((arg) => evaluate(arg, at));
     return values.every((value) => value !== null) ? (functionNamed(name)?.evaluate(values) ?? null) : null;
   },
 };
@@ -53,6 +55,6 @@ const operators: Readonly<Record<Node<'binary'>['operator'], (a: Fraction, b: Fr
     '/': (a, b) => (b.n === 0n ? null : a.div(b)),
   };
 
-function evaluate<Kind extends Formula['kind']>(node: Node<Kind>, lookUp: Values): Fraction | null {
-  return evaluators[node.kind as Kind](node, lookUp);
+function evaluate<Kind extends Formula['kind']>(node: Node<Kind>, at: Evaluating): Fraction | null {
+  return evaluators[node.kind as Kind](node, at);
 }

@@ -1,12 +1,13 @@
+export { compareQuantities } from './compare-quantities.ts';
 export { exactOf, fractionOf } from './exact.ts';
 export { nearest } from './nearest.ts';
 export { parseUnit, storedUnit } from './parse-unit.ts';
-export { printNumber, printQuantity, quantityParts } from './print-quantity.ts';
+export { printNumber } from './print-number.ts';
+export { printQuantity, quantityParts } from './print-quantity.ts';
 export { readTyped, type TypedAs, type TypedQuantity } from './read-typed.ts';
 export { readWritten } from './read-written.ts';
-export { scanNumber } from './scan-number.ts';
 export { splitMark } from './split-mark.ts';
-export { compareQuantities, fromStored, toStored } from './stored.ts';
+export { fromStored, toStored } from './stored.ts';
 export { tidy } from './tidy.ts';
 export { fromBase, toBase, type Unit } from './unit.ts';
 export { type Qualifier, unitTable, type Vector } from './unit-table.ts';

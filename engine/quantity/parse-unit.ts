@@ -1,8 +1,8 @@
 import type { Parsed } from '../model/text-problem.ts';
 import { nearest } from './nearest.ts';
+import { fold, spellingsOf } from './spellings-of.ts';
 import { splitQualifier } from './split-qualifier.ts';
 import { type Unit, unitOf } from './unit.ts';
-import { fold, spellingsOf } from './unit-spellings.ts';
 import { unitTable } from './unit-table.ts';
 
 export const families: readonly string[] = [...new Set(unitTable.map((row) => row.family))];
@@ -32,6 +32,7 @@ export function unitsIn(
   return { units: folded.get(fold(text)) ?? [], sure: false };
 }
 
+const longest = 40;
 const parsed = new Map<string, Unit>();
 
 /** A unit as files write it, in right letter case: `MHz`, `mVpp`, `V dc`, `kohm`. */
@@ -54,6 +55,7 @@ export function parseUnit(text: string): Parsed<Unit> {
 }
 
 function nearestUnit(text: string): string | null {
+  if (text.length > longest) return null;
   for (const family of families) {
     const [unit] = unitsIn(family, text).units;
     if (unit) return unit.text;

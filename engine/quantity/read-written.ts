@@ -7,11 +7,14 @@ import { tidy } from './tidy.ts';
 import { typedUnit } from './typed-unit.ts';
 import { toBase, type Unit } from './unit.ts';
 
+const longest = 64;
+
 /** A quantity as files write it: decimal point, unit in its right case.
  *  @param defaultUnit what a bare number or prefix takes; null where a unit must be written */
 export function readWritten(text: string, defaultUnit: string | null): Parsed<StoredQuantity> {
   const all = { from: 0, to: text.length };
   const problem = (facts: Parameters<typeof fail>[1]) => fail(all, facts);
+  if (text.length > longest) return problem({ code: 'not-a-quantity', text, near: null });
   const scan = scanNumber(tidy(text));
   const wanted = defaultUnit === null ? null : storedUnit(defaultUnit);
   if (!scan.ok) {

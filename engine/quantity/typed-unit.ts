@@ -1,8 +1,8 @@
 import { nearest } from './nearest.ts';
 import { families, squash, unitsIn } from './parse-unit.ts';
+import { fold, spellingsOf } from './spellings-of.ts';
 import { splitQualifier } from './split-qualifier.ts';
 import { rowsOf, type Unit, unitOf } from './unit.ts';
-import { fold, spellingsOf } from './unit-spellings.ts';
 import { prefixTable, type Qualifier, qualifierTable } from './unit-table.ts';
 
 /** What a typed unit was taken for, or why not and which units would be. */

@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import {
   checkFormula,
+  type Dimension,
   dimensionOf,
   evaluateFormula,
   fits,
@@ -16,7 +17,10 @@ import { fromStored, printQuantity, toStored } from '../quantity/index.ts';
 /** What is wrong with the limits of a reading in `unit`: names, units, and their order at the usual
  *  values of the settings. Places count in the text the scale was parsed from. */
 export function checkScale(scale: Scale, unit: string, settings: readonly Setting[]): readonly TextProblem[] {
-  const problems = scale.limits.flatMap((limit) => limitProblems(limit, unit, settings));
+  const dimensions = new Map(
+    settings.map((setting) => [setting.id, setting.kind === 'quantity' ? dimensionOf(setting.unit) : null]),
+  );
+  const problems = scale.limits.flatMap((limit) => limitProblems(limit, unit, dimensions));
   const found = problems.length > 0 ? problems : orderProblems(scale.limits, unit, settings);
   return found.filter((problem, at) => found.findIndex((other) => same(other, problem)) === at);
 }
@@ -24,10 +28,11 @@ export function checkScale(scale: Scale, unit: string, settings: readonly Settin
 /** A nominal stands in both limits, and so does what is wrong with it. */
 const same = (a: TextProblem, b: TextProblem): boolean => a.code === b.code && a.from === b.from;
 
-function limitProblems(limit: Formula, unit: string, settings: readonly Setting[]): readonly TextProblem[] {
-  const dimensions = new Map(
-    settings.map((setting) => [setting.id, setting.kind === 'quantity' ? dimensionOf(setting.unit) : null]),
-  );
+function limitProblems(
+  limit: Formula,
+  unit: string,
+  dimensions: ReadonlyMap<string, Dimension | null>,
+): readonly TextProblem[] {
   const found = checkFormula(limit, dimensions);
   if (!found.ok) return found.problems;
   if (fits(dimensionOf(unit), found.value)) return [];

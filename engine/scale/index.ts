@@ -4,6 +4,7 @@ export { type Because, expectedBecause } from './expected-because.ts';
 export { expectedText } from './expected-text.ts';
 export { fractionOfNominal } from './fraction-of-nominal.ts';
 export { judge } from './judge.ts';
+export { observationText } from './observation-text.ts';
 export { observe } from './observe.ts';
 export { type CodeEntry, type ParsedCodes, parseCodes } from './parse-codes.ts';
 export { parseExpect } from './parse-expect.ts';

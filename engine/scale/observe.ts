@@ -60,12 +60,20 @@ export function observe(reading: Reading, settings: SettingValues, typed: string
   };
 }
 
+const longest = 200;
+
+const offersOf = (taken: Taken<string>): readonly string[] => (taken.ok ? [] : taken.refusal.offers);
+
 /** With or without a word for how it behaves; an option may itself be such a word. */
 function marked(
   typed: string,
   take: (text: string) => Taken<string>,
   as: (value: string) => Understood,
 ): Taken<Read> {
+  if (typed.length > longest) {
+    const text = `This is ${typed.length} characters long, and an answer has at most ${longest}`;
+    return { ok: false, refusal: { text, offers: offersOf(take('')) } };
+  }
   const whole = take(typed);
   const split = splitMark(tidy(typed));
   const part = whole.ok || split.mark === null || split.text === '' ? whole : take(split.text);

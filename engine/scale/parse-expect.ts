@@ -3,10 +3,11 @@ import type { Formula } from '../model/formula.ts';
 import type { Scale } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
 import type { Parsed, TextProblem } from '../model/text-problem.ts';
+import { isNegative } from './is-negative.ts';
 import { parseLimit } from './parse-limit.ts';
-import { isNegative } from './sign-of.ts';
 import { withTolerance } from './with-tolerance.ts';
 
+const longest = 1000;
 const atLeast = /^\s*(?:≥|>=|=>|>|at least\b)/i;
 const atMost = /^\s*(?:≤|<=|=<|<|at most\b)/i;
 const tolerance = /±|\+\/[-−]|\+[-−]/;
@@ -28,6 +29,7 @@ export function parseExpect(text: string, unit: string, settings: readonly Setti
     value: { written, bands, limits, byMagnitude, nominal },
   });
 
+  if (text.length > longest) return fail({ from: 0, to: text.length, code: 'expect-shape', found: written });
   const bound = atLeast.exec(text) ?? atMost.exec(text);
   if (bound) {
     const [sign] = bound;

@@ -1,12 +1,18 @@
 import type { Formula } from '../model/formula.ts';
 import type { Scale } from '../model/reading.ts';
 import type { Parsed, TextProblem } from '../model/text-problem.ts';
-import { isBandName } from './band-name.ts';
+import { isBandName } from './is-band-name.ts';
 import { parseLimit } from './parse-limit.ts';
+
+const longest = 1000;
 
 /** Reads `low < 0.8 V < between < 2 V < high`: bands and limits in turn, low end first.
  *  @param unit the reading's, canonical */
 export function parseScale(text: string, unit: string): Parsed<Scale> {
+  if (text.length > longest) {
+    const facts = { code: 'scale-shape', expected: `at most ${longest} characters`, found: text } as const;
+    return { ok: false, problems: [{ from: 0, to: text.length, ...facts }] };
+  }
   const problems: TextProblem[] = [];
   const bands: string[] = [];
   const limits: Formula[] = [];

@@ -6,11 +6,22 @@ import type { ResolvedScale } from '../model/resolved-scale.ts';
 import type { SettingValue } from '../model/setting.ts';
 import { compareQuantities, fromStored, printQuantity, toStored } from '../quantity/index.ts';
 import { bandsOf, normalBandsOf } from './bands-of.ts';
+import { settingsOf } from './settings-of.ts';
 
 export type SettingValues = ReadonlyMap<string, SettingValue | null>;
 
+const fixed = new WeakMap<Reading, ResolvedScale>();
+
 /** A reading's scale at the present settings. Options and codes have bands without limits. */
 export function resolveScale(reading: Reading, settings: SettingValues): ResolvedScale {
+  const known = fixed.get(reading);
+  if (known) return known;
+  const resolved = resolve(reading, settings);
+  if (settingsOf(reading).length === 0) fixed.set(reading, resolved);
+  return resolved;
+}
+
+function resolve(reading: Reading, settings: SettingValues): ResolvedScale {
   const { measure } = reading;
   const bands = bandsOf(reading);
   if (measure.kind !== 'quantity') {
