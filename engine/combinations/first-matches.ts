@@ -6,13 +6,18 @@ export interface FirstMatches {
   readonly taken: readonly (Box | null)[];
   /** Combinations that no line takes. */
   readonly left: readonly Box[];
+  /** False where it would have taken more than `most` boxes: then nothing is certain. */
+  readonly exact: boolean;
 }
 
 /** Walks the lines in order; each takes its part of what the lines above it have left.
  *  `lines[i]` null takes everything. */
-export function firstMatches(from: Box, lines: readonly (Box | null)[]): FirstMatches {
+export function firstMatches(from: Box, lines: readonly (Box | null)[], most = Infinity): FirstMatches {
   let left: Box[] = [from];
+  let exact = true;
   const taken = lines.map((line) => {
+    exact &&= left.length <= most;
+    if (!exact) return from;
     if (line === null) {
       const all = left[0] ?? null;
       left = [];
@@ -27,5 +32,5 @@ export function firstMatches(from: Box, lines: readonly (Box | null)[]): FirstMa
     left = next;
     return witness;
   });
-  return { taken, left };
+  return { taken, left, exact: exact && left.length <= most };
 }

@@ -1,0 +1,144 @@
+import type { Reading } from '../model/reading.ts';
+import type { Condition } from '../model/section.ts';
+import type { ClauseSyntax, ConditionSyntax } from '../read/condition-syntax.ts';
+import type { Named } from '../read/named.ts';
+import { bandsOf } from '../scale/index.ts';
+import { type LinkContext, only, report } from './link-context.ts';
+
+/** The check whose condition is resolved. */
+export interface CheckNames {
+  /** As the author wrote them. */
+  readonly names: readonly string[];
+  /** Those of them that are declared. */
+  readonly readings: readonly Reading[];
+}
+
+type Bands = ReadonlyMap<string, readonly string[]>;
+interface Subject {
+  readonly name: string;
+  readonly bands: readonly string[];
+}
+
+/** What people write for the conditions that are no bands. */
+const phrases: ReadonlyMap<string, string> = new Map([
+  ['else', 'otherwise'],
+  ['anything else', 'otherwise'],
+  ['everything else', 'otherwise'],
+  ['in all other cases', 'otherwise'],
+  ['not read', 'cannot read'],
+  ['unreadable', 'cannot read'],
+  ["can't read", 'cannot read'],
+  ['cannot be read', 'cannot read'],
+  ['cannot measure', 'cannot read'],
+  ['all normal', 'all good'],
+  ['all ok', 'all good'],
+  ['all fine', 'all good'],
+  ['everything good', 'all good'],
+]);
+
+/** The condition with names and bands looked up; null where one is unknown. `base` is the condition's
+ *  place in the file. */
+export function resolveCondition(
+  syntax: ConditionSyntax,
+  check: CheckNames,
+  base: number,
+  context: LinkContext,
+): Condition | null {
+  if (syntax.kind !== 'clauses') return syntax;
+  let sound = true;
+  const bands = new Map<string, readonly string[]>();
+  for (const clause of syntax.clauses) {
+    const said = clauseBands(clause, syntax.clauses.length, check, base, context);
+    if (said === null) sound = false;
+    else if (!narrow(bands, said)) {
+      const at = clause.kind === 'bands' ? (clause.bands[0] ?? clause.name) : clause;
+      const name = [...said.keys()].find((each) => bands.get(each)?.length === 0) ?? '';
+      report(context, { code: 'clauses-exclude', name }, { from: base + (at?.from ?? 0), to: base + (at?.to ?? 0) });
+      return null;
+    }
+  }
+  return sound ? { kind: 'bands', bands: Object.fromEntries(bands) } : null;
+}
+
+/** Two clauses about one name must both hold; false where they leave it nothing. */
+function narrow(bands: Map<string, readonly string[]>, said: Bands): boolean {
+  let possible = true;
+  for (const [name, allowed] of said) {
+    const both = bands.get(name)?.filter((band) => allowed.includes(band)) ?? allowed;
+    bands.set(name, both);
+    possible &&= both.length > 0;
+  }
+  return possible;
+}
+
+function clauseBands(
+  clause: ClauseSyntax,
+  clauses: number,
+  check: CheckNames,
+  base: number,
+  context: LinkContext,
+): Bands | null {
+  if (clause.kind === 'all-good') {
+    const judged = check.readings.flatMap(({ id, normal }) => (normal === 'any' ? [] : [[id, normal] as const]));
+    if (judged.length > 0 || check.readings.length < check.names.length) return new Map(judged);
+    report(context, { code: 'nothing-to-judge' }, { from: base + clause.from, to: base + clause.to });
+    return null;
+  }
+  if (clause.name === null && clauses === 1 && isPhrase(clause.bands, base, context)) return null;
+  const subject =
+    clause.name === null ? bareSubject(clause.bands, check, base, context) : namedSubject(clause.name, check, base, context);
+  if (subject === null) return null;
+  const named = clause.bands.filter((band) => isBand(band, subject, base, context)).map((band) => band.name);
+  if (named.length < clause.bands.length) return null;
+  const bands = subject.bands.filter((band) => named.includes(band) !== clause.not);
+  return new Map([[subject.name, bands]]);
+}
+
+function isPhrase([band, ...others]: readonly Named[], base: number, context: LinkContext): boolean {
+  const instead = band && others.length === 0 ? phrases.get(band.name.toLowerCase()) : undefined;
+  if (band === undefined || instead === undefined) return false;
+  const span = { from: base + band.from, to: base + band.to };
+  report(context, { code: 'condition-word', word: band.name, instead }, span, { fix: only([instead], span) });
+  return true;
+}
+
+/** A bare band speaks of the only reading of the check. */
+function bareSubject(bands: readonly Named[], check: CheckNames, base: number, context: LinkContext): Subject | null {
+  const [reading] = check.readings;
+  if (check.names.length === 1) return reading ? { name: reading.id, bands: bandsOf(reading) } : null;
+  const [first] = bands;
+  if (first === undefined) return null;
+  const span = { from: base + first.from, to: base + first.to };
+  const having = check.readings.filter((each) => bandsOf(each).includes(first.name)).map((each) => `${each.id} is ${first.name}`);
+  const fix = only(first.name === 'good' ? ['all good'] : having, span);
+  report(context, { code: 'bare-band', band: first.name, readings: check.names }, span, { fix });
+  return null;
+}
+
+function namedSubject(named: Named, check: CheckNames, base: number, context: LinkContext): Subject | null {
+  const { name } = named;
+  const span = { from: base + named.from, to: base + named.to };
+  const reading = check.readings.find((each) => each.id === name);
+  if (reading) return { name, bands: bandsOf(reading) };
+  const setting = context.settings.get(name);
+  if (setting?.kind === 'options') {
+    context.settingsUsed.add(name);
+    return { name, bands: setting.options.map((option) => option.name) };
+  }
+  if (setting) report(context, { code: 'setting-without-options', name }, span);
+  else if (context.readings.has(name)) report(context, { code: 'not-read-here', name, readings: check.names }, span);
+  else if (!check.names.includes(name)) {
+    const finite = context.facts.settings.filter((each) => each.kind === 'options').map((each) => each.id);
+    const near = context.near(name, [...check.names, ...finite]);
+    report(context, { code: 'nothing-named', name, near }, span, { fix: only(near, span) });
+  }
+  return null;
+}
+
+function isBand(band: Named, { name, bands }: Subject, base: number, context: LinkContext): boolean {
+  if (bands.includes(band.name)) return true;
+  const span = { from: base + band.from, to: base + band.to };
+  const near = context.near(band.name, bands);
+  report(context, { code: 'no-band-named', name, band: band.name, bands, near }, span, { fix: only(near, span) });
+  return false;
+}

@@ -1,0 +1,62 @@
+import { checkFormula, type Dimension, dimensionOf, namesIn, parseFormula } from '../formula/index.ts';
+import type { Formula } from '../model/formula.ts';
+import type { TextProblem } from '../model/text-problem.ts';
+import type { Named } from '../read/named.ts';
+import type { Mentions } from '../read/section-syntax.ts';
+import { type LinkContext, report } from './link-context.ts';
+import { placeIn } from './placed.ts';
+
+/** Code spans that stand for a value: what is written, and what it computes. */
+export type Values = ReadonlyMap<string, Formula>;
+
+const sign = '= ';
+
+/** The values among the code spans of some prose. Formulas that cannot be read are reported. */
+export function resolveValues({ codes, braces }: Mentions, from: number, context: LinkContext): Values {
+  const values = new Map<string, Formula>();
+  for (const code of codes) {
+    const formula = context.settings.has(code.name)
+      ? ({ kind: 'name', name: code.name } as const)
+      : code.name.startsWith(sign)
+        ? computed(code, from, context)
+        : null;
+    if (formula === null) continue;
+    values.set(code.name, formula);
+    for (const name of namesIn(formula)) context.settingsUsed.add(name);
+  }
+  for (const brace of braces) hintAtBrace(brace, from, context);
+  return values;
+}
+
+function computed(code: Named, from: number, context: LinkContext): Formula | null {
+  const parsed = parseFormula(code.name.slice(sign.length));
+  const problems = parsed.ok ? problemsOf(parsed.value, context) : parsed.problems;
+  for (const { from: start, to: end, ...facts } of problems) {
+    const base = from + code.from + sign.length;
+    const last = from + code.to;
+    const span = { from: Math.min(base + start, last), to: Math.min(base + end, last) };
+    context.diagnostics.push({ ...facts, span });
+  }
+  return parsed.ok && problems.length === 0 ? parsed.value : null;
+}
+
+function problemsOf(formula: Formula, context: LinkContext): readonly TextProblem[] {
+  const dimensions = new Map<string, Dimension | null>(
+    context.facts.settings.map((setting) => [setting.id, setting.kind === 'quantity' ? dimensionOf(setting.unit) : null]),
+  );
+  const checked = checkFormula(formula, dimensions);
+  return checked.ok ? [] : checked.problems;
+}
+
+/** `{fsb}` in running text: whoever wrote that meant the value. */
+function hintAtBrace(brace: Named, from: number, context: LinkContext): void {
+  const text = brace.name.replace(/^\s*=?\s*/, '').trimEnd();
+  const parsed = parseFormula(text);
+  if (!parsed.ok) return;
+  const names = namesIn(parsed.value);
+  if (names.length === 0 || !names.every((name) => context.settings.has(name))) return;
+  const span = placeIn(from, brace);
+  const insert = parsed.value.kind === 'name' ? `\`${text}\`` : `\`= ${text}\``;
+  const fix = { title: `Write ${insert}`, edits: [{ ...span, insert }] };
+  report(context, { code: 'brace-value', text: brace.name }, span, { fix });
+}

@@ -1,0 +1,18 @@
+import type { Named } from './named.ts';
+
+/** A condition as it is written, names not yet looked up. */
+export type ConditionSyntax =
+  | { readonly kind: 'otherwise' }
+  | { readonly kind: 'unread' }
+  /** All of these hold at once. */
+  | { readonly kind: 'clauses'; readonly clauses: readonly ClauseSyntax[] };
+
+export type ClauseSyntax =
+  | { readonly kind: 'all-good'; readonly from: number; readonly to: number }
+  /** `name` is null for a bare band: it speaks of the only reading of the check. */
+  | {
+      readonly kind: 'bands';
+      readonly name: Named | null;
+      readonly not: boolean;
+      readonly bands: readonly Named[];
+    };

@@ -1,0 +1,7 @@
+import type { SectionKind } from './section-kind.ts';
+
+export const stop: SectionKind<'Stop'> = {
+  kind: 'stop',
+  word: 'Stop',
+  build: ({ base, lead }) => ({ ...base, kind: 'stop', reason: lead.reason }),
+};

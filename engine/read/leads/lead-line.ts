@@ -1,0 +1,48 @@
+import type { Inline } from '../../model/prose.ts';
+import type { Section } from '../../model/section.ts';
+import type { Span } from '../../model/span.ts';
+import type { PhrasingContent } from '../../parse/parse-body.ts';
+import type { Named } from '../named.ts';
+import type { ReadContext } from '../read-context.ts';
+import type { LinkSyntax } from '../section-syntax.ts';
+
+interface NamesLead<Word> {
+  readonly word: Word;
+  readonly names: readonly Named[];
+}
+
+/** What a lead line says. */
+export type Lead =
+  | NamesLead<'Read'>
+  | NamesLead<'Fault'>
+  | NamesLead<'Prove'>
+  | { readonly word: 'Do'; readonly task: readonly Inline[]; readonly minutes: number | null; readonly wait: number }
+  | { readonly word: 'Then'; readonly link: LinkSyntax }
+  | { readonly word: 'Stop'; readonly reason: readonly Inline[] };
+
+export type LeadWord = Lead['word'];
+export type LeadOf<Word extends LeadWord> = Extract<Lead, { readonly word: Word }>;
+
+/** A paragraph, or a line that was cut out of one. */
+export interface Piece {
+  readonly nodes: readonly PhrasingContent[];
+  /** As it is written. */
+  readonly text: string;
+  readonly span: Span;
+}
+
+/** One kind of lead line: a row of the table in `index.ts`. */
+export interface LeadLine {
+  readonly word: LeadWord;
+  /** How it is written, for messages. */
+  readonly form: string;
+  /** The kind of section it makes, or the lead line that it completes. */
+  readonly makes: Section['kind'] | null;
+  readonly completes: LeadWord | null;
+  /** How a line begins that can hardly be anything else, even in the middle of a paragraph. */
+  readonly begins: RegExp;
+  /** What the piece says if it is this lead line and nothing else, else null. */
+  read(piece: Piece, context: ReadContext): Lead | null;
+  /** Whether somebody may have meant this lead line; `instead` is the right form where it is certain. */
+  near(text: string): { readonly instead: string | null } | null;
+}

@@ -1,0 +1,195 @@
+import type { ConditionFacts } from '../diagnostics/body-facts.ts';
+import type { Fix } from '../diagnostics/diagnostic.ts';
+import type { ClauseSyntax, ConditionSyntax } from './condition-syntax.ts';
+import type { Named } from './named.ts';
+
+/** A problem inside a condition: offsets count from the start of its text. */
+export interface ConditionProblem {
+  readonly facts: ConditionFacts;
+  readonly from: number;
+  readonly to: number;
+  readonly fix?: Fix;
+}
+
+export interface ParsedCondition {
+  /** Null where the text cannot be taken as any condition. */
+  readonly condition: ConditionSyntax | null;
+  readonly problems: readonly ConditionProblem[];
+}
+
+/** What people type for the words of a condition. */
+const instead: ReadonlyMap<string, string> = new Map([
+  ['=', 'is'],
+  ['==', 'is'],
+  ['are', 'is'],
+  ['!=', 'is not'],
+  ['≠', 'is not'],
+  ["isn't", 'is not'],
+  ['|', 'or'],
+  ['||', 'or'],
+  ['&', 'and'],
+  ['&&', 'and'],
+  [';', 'and'],
+]);
+
+const tokenPattern = /,|;|[=!≠|&]+|[^\s,;=!≠|&`]+/g;
+const joins = new Set([',', 'or', 'and']);
+
+/**
+ * Reads the text of a condition.
+ *
+ *     power_good is low, none and pci_clk is not good
+ *     └──name──┘    └─bands─┘ └─────second clause──┘
+ */
+export function parseCondition(text: string): ParsedCondition {
+  const problems: ConditionProblem[] = [];
+  const tokens = plainTokens(text, problems);
+  const words = tokens.map((token) => token.name.toLowerCase()).join(' ');
+  if (words === 'otherwise') return { condition: { kind: 'otherwise' }, problems };
+  if (words === 'cannot read') return { condition: { kind: 'unread' }, problems };
+  const clauses = new ClauseReader(tokens, text.length, problems).clauses();
+  return { condition: clauses && { kind: 'clauses', clauses }, problems };
+}
+
+/** The words and commas of the text, with what people type for `is`, `and`, `or` put right. */
+function plainTokens(text: string, problems: ConditionProblem[]): Named[] {
+  const tokens: Named[] = [];
+  for (const match of text.matchAll(tokenPattern)) {
+    const from = match.index;
+    const to = from + match[0].length;
+    const word = instead.get(match[0]);
+    if (word === undefined) {
+      tokens.push({ name: match[0].replace(/\\([!-/:-@[-`{-~])/g, '$1'), from, to });
+      continue;
+    }
+    problems.push({
+      facts: { code: 'condition-word', word: match[0], instead: word },
+      from,
+      to,
+      fix: { title: `Write "${word}"`, edits: [{ from, to, insert: spaced(text, from, to, word) }] },
+    });
+    for (const part of word.split(' ')) tokens.push({ name: part, from, to });
+  }
+  return tokens;
+}
+
+function spaced(text: string, from: number, to: number, word: string): string {
+  const before = from > 0 && !/\s/.test(text.charAt(from - 1)) ? ' ' : '';
+  const after = to < text.length && !/\s/.test(text.charAt(to)) ? ' ' : '';
+  return before + word + after;
+}
+
+class ClauseReader {
+  private readonly tokens: readonly Named[];
+  private readonly end: number;
+  private readonly problems: ConditionProblem[];
+  private at = 0;
+
+  constructor(tokens: readonly Named[], end: number, problems: ConditionProblem[]) {
+    this.tokens = tokens;
+    this.end = end;
+    this.problems = problems;
+  }
+
+  clauses(): ClauseSyntax[] | null {
+    const clauses: ClauseSyntax[] = [];
+    for (;;) {
+      const clause = this.clause();
+      if (clause === null) return null;
+      clauses.push(clause);
+      if (this.at >= this.tokens.length) return clauses;
+      if (!this.passJoin()) return null;
+    }
+  }
+
+  /** Steps over what stands between two clauses: `and`, or a comma or `or` that should be one. */
+  private passJoin(): boolean {
+    const join = this.tokens[this.at];
+    const next = this.tokens[this.at + 1];
+    this.at += 1;
+    if (join === undefined) return true;
+    if (join.name === 'and') return true;
+    if (join.name === ',' && next?.name === 'and') {
+      this.at += 1;
+      return true;
+    }
+    const { from, to } = join;
+    if (join.name === ',' && next?.name !== 'or') {
+      const insert = next !== undefined && next.from > to ? ' and' : ' and ';
+      const fix = { title: 'Write "and"', edits: [{ from, to, insert }] };
+      this.problems.push({ facts: { code: 'comma-before-clause', name: next?.name ?? '' }, from, to, fix });
+      return true;
+    }
+    this.problems.push({ facts: { code: 'or-before-clause', name: next?.name ?? '' }, from, to });
+    return false;
+  }
+
+  private clause(): ClauseSyntax | null {
+    const first = this.tokens[this.at];
+    if (first === undefined) return this.expected('a name or a band');
+    if (this.isAllGood(this.at)) {
+      const to = this.tokens[this.at + 1]?.to ?? first.to;
+      this.at += 2;
+      return { kind: 'all-good', from: first.from, to };
+    }
+    const named = this.isNamed(this.at);
+    if (named) this.at += 2;
+    const not = this.tokens[this.at]?.name === 'not';
+    if (not) this.at += 1;
+    const bands = this.bands();
+    return bands && { kind: 'bands', name: named ? first : null, not, bands };
+  }
+
+  private bands(): Named[] | null {
+    const bands: Named[] = [];
+    for (;;) {
+      const band = this.band();
+      if (band === null) return this.expected('a band');
+      bands.push(band);
+      const next = this.afterBandJoin();
+      if (next === null) return bands;
+      this.at = next;
+    }
+  }
+
+  /** A band is one word; several in a row are kept together, so that linking can offer what was meant. */
+  private band(): Named | null {
+    const words: Named[] = [];
+    for (let token = this.tokens[this.at]; token && !joins.has(token.name); token = this.tokens[this.at]) {
+      words.push(token);
+      this.at += 1;
+    }
+    const [first, last] = [words[0], words.at(-1)];
+    if (first === undefined || last === undefined) return null;
+    return { name: words.map((word) => word.name).join(' '), from: first.from, to: last.to };
+  }
+
+  /** Where the next band of the same clause begins, or null where the clause ends. */
+  private afterBandJoin(): number | null {
+    let next = this.at;
+    if (this.tokens[next]?.name === ',') next += 1;
+    if (this.tokens[next]?.name === 'or') next += 1;
+    if (next === this.at || this.tokens[next]?.name === 'and') return null;
+    return this.isNamed(next) || this.isAllGood(next) ? null : next;
+  }
+
+  private isNamed(at: number): boolean {
+    const name = this.tokens[at]?.name;
+    return name !== undefined && !joins.has(name) && this.tokens[at + 1]?.name === 'is';
+  }
+
+  private isAllGood(at: number): boolean {
+    return this.tokens[at]?.name.toLowerCase() === 'all' && this.tokens[at + 1]?.name === 'good';
+  }
+
+  private expected(expected: string): null {
+    const found = this.tokens[this.at];
+    const at = found ?? { name: '', from: this.end, to: this.end };
+    this.problems.push({
+      facts: { code: 'condition-syntax', expected, found: at.name },
+      from: at.from,
+      to: at.to,
+    });
+    return null;
+  }
+}

@@ -1,0 +1,95 @@
+import type { Block, Hazard, Inline } from '../model/prose.ts';
+import type { Span } from '../model/span.ts';
+import type { ConditionSyntax } from './condition-syntax.ts';
+import type { Named } from './named.ts';
+
+/** A link as it is written. `section` is the slug it names in this file, percent-decoded; null if it leads elsewhere. */
+export interface LinkSyntax {
+  readonly url: string;
+  readonly section: string | null;
+  /** The address alone, without its brackets. */
+  readonly span: Span;
+}
+
+/** One line of a check. */
+export interface OutcomeSyntax {
+  /** Null where the condition was refused. */
+  readonly condition: ConditionSyntax | null;
+  readonly written: string;
+  /** The condition's place: names inside it count from `from`. */
+  readonly span: Span;
+  /** Null where there is no link to a section. */
+  readonly link: LinkSyntax | null;
+  readonly remark: readonly Inline[];
+}
+
+export interface ProseSyntax {
+  readonly hazards: readonly Hazard[];
+  readonly blocks: readonly Block[];
+}
+
+export interface RemedySyntax extends ProseSyntax {
+  /** Null for the whole remedy of a section with a single fault. */
+  readonly fault: string | null;
+}
+
+/** What linking must look at inside the prose. */
+export interface Mentions {
+  /** Code spans: some are values. */
+  readonly codes: readonly Named[];
+  /** `{ … }` in running text: perhaps meant as a value. */
+  readonly braces: readonly Named[];
+  readonly links: readonly LinkSyntax[];
+}
+
+interface SectionBase extends ProseSyntax {
+  readonly id: string;
+  readonly title: string;
+  readonly titleSpan: Span;
+  /** The lead line that makes the section what it is; the title's place if there is none. */
+  readonly leadSpan: Span;
+  readonly mentions: Mentions;
+}
+
+export interface CheckSyntax extends SectionBase {
+  readonly kind: 'check';
+  readonly readings: readonly Named[];
+  readonly outcomes: readonly OutcomeSyntax[];
+}
+
+export interface TaskSyntax extends SectionBase {
+  readonly kind: 'task';
+  readonly task: readonly Inline[];
+  /** Null where the author gave no time. */
+  readonly minutes: number | null;
+  readonly wait: number;
+  readonly target: LinkSyntax | null;
+}
+
+export interface FaultSyntax extends SectionBase {
+  readonly kind: 'fault';
+  readonly faults: readonly Named[];
+  readonly remedies: readonly RemedySyntax[];
+  readonly proof: readonly Named[];
+}
+
+export interface StopSyntax extends SectionBase {
+  readonly kind: 'stop';
+  readonly reason: readonly Inline[];
+}
+
+/** A section whose kind cannot be told. */
+export interface UnknownSyntax extends SectionBase {
+  readonly kind: 'unknown';
+}
+
+/** What the text of one section says, no name looked up. Every offset counts from the section's
+ *  first character, so that a section that only moved need not be read again. */
+export type SectionSyntax = CheckSyntax | TaskSyntax | FaultSyntax | StopSyntax | UnknownSyntax;
+
+/** What stands above the first section. */
+export interface HeadSyntax extends ProseSyntax {
+  /** The first-level heading, if there is one. */
+  readonly title: { readonly text: string; readonly span: Span } | null;
+  readonly mentions: Mentions;
+}

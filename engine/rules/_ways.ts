@@ -1,0 +1,16 @@
+import type { LinkedTree } from '../link/linked-tree.ts';
+import type { Section } from '../model/section.ts';
+
+const targets: { readonly [Kind in Section['kind']]: (section: Extract<Section, { kind: Kind }>) => readonly string[] } = {
+  check: ({ outcomes }) => outcomes.map(({ target }) => target),
+  task: ({ target }) => [target],
+  fault: () => [],
+  stop: () => [],
+};
+
+/** The sections that a section leads to. */
+export const targetsOf = (section: Section): readonly string[] => targets[section.kind](section as never);
+
+/** Which section leads where, by id. */
+export const waysOf = ({ sections }: LinkedTree): ReadonlyMap<string, readonly string[]> =>
+  new Map(sections.map(({ section }) => [section.id, targetsOf(section)]));
