@@ -1,6 +1,6 @@
 import type { Formula } from '../model/formula.ts';
 import type { Parsed, TextProblem } from '../model/text-problem.ts';
-import { nearest } from '../quantity/index.ts';
+import { nearest } from '../names/nearest.ts';
 import { combine, common, type Dimension, dimensionOf } from './dimension.ts';
 import { spanOfFormula } from './formula-spans.ts';
 import { functionNamed } from './functions/index.ts';

@@ -1,7 +1,8 @@
 import type { Formula } from '../model/formula.ts';
 import type { Span } from '../model/span.ts';
 import type { Parsed, TextProblem } from '../model/text-problem.ts';
-import { nearest, readWritten } from '../quantity/index.ts';
+import { nearest } from '../names/nearest.ts';
+import { readWritten } from '../quantity/index.ts';
 import { placed, spanOfFormula } from './formula-spans.ts';
 import { functionNamed, functionNames } from './functions/index.ts';
 import { type Token, tokenize } from './tokenize.ts';

@@ -1,6 +1,5 @@
 export { compareQuantities } from './compare-quantities.ts';
 export { exactOf, fractionOf } from './exact.ts';
-export { nearest } from './nearest.ts';
 export { parseUnit, storedUnit } from './parse-unit.ts';
 export { printNumber } from './print-number.ts';
 export { printQuantity, quantityParts } from './print-quantity.ts';

@@ -1,5 +1,5 @@
 import type { Parsed } from '../model/text-problem.ts';
-import { nearest } from './nearest.ts';
+import { nearest } from '../names/nearest.ts';
 import { fold, spellingsOf } from './spellings-of.ts';
 import { splitQualifier } from './split-qualifier.ts';
 import { type Unit, unitOf } from './unit.ts';
@@ -60,6 +60,7 @@ function nearestUnit(text: string): string | null {
     const [unit] = unitsIn(family, text).units;
     if (unit) return unit.text;
   }
+  if (text.length < 2) return null;
   const texts = families.flatMap((family) => [...spellingsOf(family).exact]);
   const near = nearest(
     text,

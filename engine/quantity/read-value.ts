@@ -1,8 +1,8 @@
 import type Fraction from 'fraction.js';
 import type { Understood } from '../model/observation.ts';
 import type { Taken } from '../model/refusal.ts';
+import { nearest } from '../names/nearest.ts';
 import { exactOf } from './exact.ts';
-import { nearest } from './nearest.ts';
 import { scanNumber } from './scan-number.ts';
 import { toStored } from './stored.ts';
 import { typedUnit } from './typed-unit.ts';

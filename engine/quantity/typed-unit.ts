@@ -1,4 +1,4 @@
-import { nearest } from './nearest.ts';
+import { nearest } from '../names/nearest.ts';
 import { families, squash, unitsIn } from './parse-unit.ts';
 import { fold, spellingsOf } from './spellings-of.ts';
 import { splitQualifier } from './split-qualifier.ts';
@@ -109,17 +109,12 @@ function nearestIn(text: string, wanted: Unit): readonly string[] {
   );
   // `Mhertz` is nobody's spelling, but clear enough to offer the right one.
   for (const row of rowsOf(wanted.row.family)) {
-    for (const prefix of row.prefixes)
+    for (const prefix of row.prefixes) {
       for (const name of row.names) known.set(prefix + name, prefix + row.symbol);
+    }
   }
-  const near = known.has(text)
-    ? [text]
-    : nearest(
-        text,
-        [...known.keys()].filter((spelling) => spelling.length > 1),
-      );
-  return [...new Set([...near.map((spelling) => known.get(spelling) ?? wanted.text), wanted.text])].slice(
-    0,
-    2,
-  );
+  const long = [...known.keys()].filter((spelling) => spelling.length > 1);
+  const near = known.has(text) ? [text] : nearest(text, long);
+  const offers = near.map((spelling) => known.get(spelling) ?? wanted.text);
+  return [...new Set([...offers, wanted.text])].slice(0, 2);
 }
