@@ -1,2 +1,2 @@
-export { openBlockEnd } from './open-block.ts';
+export { openBlock } from './open-block.ts';
 export { parseBody } from './parse-body.ts';

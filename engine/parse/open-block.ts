@@ -7,21 +7,28 @@ const firstWindow = 2048;
 /** Only fences and HTML can keep a heading at column 0 from being one. */
 const canSwallow = /^ {0,3}(?:`{3}|~{3}|<)/m;
 
+/** A fence or HTML block that goes on beyond the slice it begins in. */
+export interface OpenBlock {
+  readonly from: number;
+  /** Where the line after it begins; null if it does not end before `limit`. */
+  readonly to: number | null;
+}
+
 /**
- * Where the fence or HTML block ends that is still open at the end of a slice.
+ * The fence or HTML block that is still open at the end of a slice.
  *
  *     ## One            from
- *     ```
+ *     ```               the block's from
  *     ## not a heading  to
  *     ```
- *     ## Two            ← the answer
+ *     ## Two            the block's to
  *
  * @param from where the slice begins in `text`
  * @param to where it ends, which is where a line begins
- * @param limit where to stop looking: the block is taken to end here at the latest
+ * @param limit where to stop looking
  * @returns null if nothing is open, and a heading at `to` is a heading
  */
-export function openBlockEnd(text: string, from: number, to: number, limit: number): number | null {
+export function openBlock(text: string, from: number, to: number, limit: number): OpenBlock | null {
   const slice = text.slice(from, to);
   if (!canSwallow.test(slice)) return null;
   const open = swallowing(slice);
@@ -30,8 +37,8 @@ export function openBlockEnd(text: string, from: number, to: number, limit: numb
   for (let size = firstWindow; ; size *= 2) {
     const end = lineEnd(text, Math.max(to, start + size), limit);
     const window = text.slice(start, end);
-    if (swallowing(window) === null) return firstBlockEnd(window, start, to, text);
-    if (end >= limit) return limit;
+    if (swallowing(window) === null) return { from: start, to: firstBlockEnd(window, start, to, text) };
+    if (end >= limit) return { from: start, to: null };
   }
 }
 
