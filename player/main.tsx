@@ -1,0 +1,31 @@
+import { effect } from '@preact/signals';
+import { render } from 'preact';
+import { createApp } from './models/app.ts';
+import { treeKey } from './models/tree-key.ts';
+import { broadcastWindows } from './ports/broadcast-windows.ts';
+import { browserFiles } from './ports/browser-files.ts';
+import { fetchedTrees } from './ports/fetched-trees.ts';
+import { idbJobStore } from './ports/idb-job-store.ts';
+import { localSettings } from './ports/local-settings.ts';
+import { realBrowser } from './ports/real-browser.ts';
+import { systemClock } from './ports/system-clock.ts';
+import './styles/index.css';
+import { AppView } from './views/app.tsx';
+
+const app = createApp({
+  store: idbJobStore({ treeKey }),
+  trees: fetchedTrees,
+  clock: systemClock,
+  files: browserFiles,
+  windows: broadcastWindows(),
+  settings: localSettings,
+  browser: realBrowser,
+});
+
+effect(() => {
+  const { light, type } = app.preferences;
+  Object.assign(document.documentElement.dataset, { theme: light.value, type: type.value });
+});
+
+const root = document.getElementById('app');
+if (root !== null) render(<AppView app={app} />, root);

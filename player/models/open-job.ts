@@ -1,0 +1,141 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { BoardState, Entry } from '../../engine/model/entry.ts';
+import {
+  type Answer,
+  apply,
+  entryFor,
+  type Question,
+  questionOf,
+  replay,
+  type Session,
+} from '../../engine/run/index.ts';
+import type { Ports } from '../ports/ports.ts';
+import type { StoreProblem } from '../ports/stored.ts';
+import type { DialogName } from './dialog-name.ts';
+import { storeProblemWords } from './store-problem-words.ts';
+import { summaryOf } from './summary-of.ts';
+
+/** Something to tell the technician outside of the walk. */
+export interface Notice {
+  readonly tone: 'told' | 'refused';
+  readonly text: string;
+  /** Texts that would be understood. */
+  readonly offers: readonly string[];
+  /** The job can be saved as a file: the store did not take the entry. */
+  readonly offerFile: boolean;
+}
+
+export type JobState =
+  | { readonly state: 'loading' }
+  | { readonly state: 'failed'; readonly why: string }
+  | { readonly state: 'ready'; readonly session: Session };
+
+/** One job while it is on the screen. */
+export interface OpenJob {
+  readonly id: string;
+  readonly state: ReadonlySignal<JobState>;
+  /** What stands in the field. It survives everything but being entered. */
+  readonly typed: Signal<string>;
+  /** Whether the board fails just now; asked only where a fault comes and goes. */
+  readonly board: Signal<BoardState>;
+  readonly notice: Signal<Notice | null>;
+  readonly dialog: Signal<DialogName | null>;
+  /** Whether the last entry was made on an earlier day, so that the symptom is asked for again. */
+  readonly askAgain: ReadonlySignal<boolean>;
+  /** An entry is on its way to the store. */
+  readonly writing: ReadonlySignal<boolean>;
+  load(): Promise<void>;
+  /** Stores what the answer makes, then moves on. False: nothing was entered, and `notice` says why. */
+  answer(answer: Answer): Promise<boolean>;
+  dispose(): void;
+}
+
+const notice = (tone: Notice['tone'], text: string, more: Partial<Notice> = {}): Notice => ({
+  tone,
+  text,
+  offers: [],
+  offerFile: false,
+  ...more,
+});
+
+const movedElsewhere = 'Another window went on with this job. It is shown as it stands now; nothing was lost';
+
+export function createOpenJob(ports: Ports, id: string): OpenJob {
+  const state = signal<JobState>({ state: 'loading' });
+  const typed = signal('');
+  const board = signal<BoardState>('failing');
+  const said = signal<Notice | null>(null);
+  const dialog = signal<DialogName | null>(null);
+  const writing = signal(false);
+
+  const load = async () => {
+    const job = await ports.store.load(id);
+    state.value = job.ok
+      ? { state: 'ready', session: replay(job.value.tree, job.value.entries) }
+      : { state: 'failed', why: storeProblemWords(job.problem) };
+  };
+
+  const refuseStore = async (problem: StoreProblem) => {
+    if (problem.kind === 'moved-on') await load();
+    said.value = notice('refused', storeProblemWords(problem), { offerFile: problem.kind !== 'moved-on' });
+    return false;
+  };
+
+  const enter = async (session: Session, entry: Entry): Promise<boolean> => {
+    const next = apply(session, entry);
+    const held = session.entries.length;
+    const stored = await ports.store.append(id, held, [entry], summaryOf(id, next));
+    if (!stored.ok) return refuseStore(stored.problem);
+    state.value = { state: 'ready', session: next };
+    ports.windows.tell({ job: id, entries: held + 1 });
+    return true;
+  };
+
+  const answer = async (given: Answer): Promise<boolean> => {
+    const now = state.value;
+    if (now.state !== 'ready' || writing.value) return false;
+    const entry = entryFor(now.session, given, ports.clock.now());
+    if (!entry.ok) {
+      said.value = notice('refused', entry.refusal.text, { offers: entry.refusal.offers });
+      return false;
+    }
+    said.value = null;
+    writing.value = true;
+    try {
+      return await enter(now.session, entry.value);
+    } finally {
+      writing.value = false;
+    }
+  };
+
+  const stop = ports.windows.listen(async ({ job, entries }) => {
+    const now = state.value;
+    if (job !== id || now.state !== 'ready' || writing.value || entries <= now.session.entries.length) return;
+    await load();
+    said.value = notice('told', movedElsewhere);
+  });
+
+  return {
+    id,
+    state,
+    typed,
+    board,
+    notice: said,
+    dialog,
+    writing,
+    askAgain: computed(
+      () => state.value.state === 'ready' && fromEarlierDay(state.value.session, ports.clock.now()),
+    ),
+    load,
+    answer,
+    dispose: stop,
+  };
+}
+
+const dayOf = (at: string): string => at.slice(0, 10);
+
+function fromEarlierDay(session: Session, now: string): boolean {
+  const last = session.entries.at(-1);
+  const asked: Question['ask'] = questionOf(session).ask;
+  return last !== undefined && asked !== 'nothing' && asked !== 'opening' && dayOf(last.at) !== dayOf(now);
+}

@@ -1,0 +1,15 @@
+import type { OpenWay, Session } from '../../engine/run/index.ts';
+import { latest } from '../../engine/run/index.ts';
+
+/** `Clock at the slot is slow and …`: only what is not sure already. */
+export function openWayWords(session: Session, { bands }: OpenWay): string {
+  const { readings, settings } = session.loaded;
+  const unsure = Object.entries(bands).filter(([name]) => {
+    if (settings.has(name)) return session.settings.get(name) == null;
+    return latest(session, name)?.bands.length !== 1;
+  });
+  const clauses = (unsure.length > 0 ? unsure : Object.entries(bands)).map(
+    ([name, band]) => `${readings.get(name)?.is ?? settings.get(name)?.is ?? name} is ${band}`,
+  );
+  return clauses.join(' and ');
+}

@@ -1,0 +1,50 @@
+/** Which screen is shown, and of what. */
+export type Route =
+  | { readonly screen: 'bench' }
+  | { readonly screen: 'symptoms' }
+  | { readonly screen: 'opening'; readonly tree: string }
+  | { readonly screen: 'job'; readonly id: string }
+  | { readonly screen: 'record'; readonly id: string }
+  | { readonly screen: 'nowhere'; readonly place: string };
+
+const decode = (text: string): string => {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+};
+
+/** `/job/x7` → the job's screen. What stands behind `#` in the address. */
+export function routeOf(place: string): Route {
+  const [first = '', second, third, ...more] = place
+    .replace(/^\/+|\/+$/g, '')
+    .split('/')
+    .map(decode);
+  if (more.length > 0) return { screen: 'nowhere', place };
+  if (first === '') return { screen: 'bench' };
+  if (first === 'symptoms' && second === undefined) return { screen: 'symptoms' };
+  if (first === 'open' && second !== undefined && third === undefined)
+    return { screen: 'opening', tree: second };
+  if (first === 'job' && second !== undefined && third === undefined) return { screen: 'job', id: second };
+  if (first === 'job' && second !== undefined && third === 'record') return { screen: 'record', id: second };
+  return { screen: 'nowhere', place };
+}
+
+/** The place of a route: the inverse of `routeOf`. */
+export function placeOfRoute(route: Route): string {
+  switch (route.screen) {
+    case 'bench':
+      return '/';
+    case 'symptoms':
+      return '/symptoms';
+    case 'opening':
+      return `/open/${encodeURIComponent(route.tree)}`;
+    case 'job':
+      return `/job/${encodeURIComponent(route.id)}`;
+    case 'record':
+      return `/job/${encodeURIComponent(route.id)}/record`;
+    case 'nowhere':
+      return route.place;
+  }
+}

@@ -1,0 +1,33 @@
+import type { JSX } from 'preact';
+import { Figure } from './figure.tsx';
+import { shortRange } from './short-range.ts';
+
+interface ExpectedPlateProps {
+  /** `65.34 MHz .. 66.66 MHz`; empty where nothing is judged. */
+  readonly text: string;
+  /** `the bus clock is 66 MHz`, as clauses. */
+  readonly because: readonly string[];
+  /** Settings that would be needed to say what it should read. */
+  readonly missing: readonly string[];
+  /** A sentence where the limits contradict each other at these settings. */
+  readonly contradiction: string | null;
+}
+
+/** What this board should read now, and why. */
+export function ExpectedPlate({ text, because, missing, contradiction }: ExpectedPlateProps): JSX.Element {
+  if (contradiction !== null) return <p class="expected expected-any">{contradiction}.</p>;
+  if (missing.length > 0) {
+    return (
+      <p class="expected expected-any">
+        What it should read depends on {missing.join(' and ')}, not known yet.
+      </p>
+    );
+  }
+  if (text === '') return <p class="expected expected-any">Nothing is judged here: enter what you find.</p>;
+  return (
+    <p class="expected">
+      <span class="engraved">Should read</span> <Figure text={shortRange(text)} size="hero" />
+      {because.length > 0 && <span class="because"> because {because.join(' and ')}</span>}
+    </p>
+  );
+}

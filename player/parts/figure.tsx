@@ -1,0 +1,29 @@
+import type { JSX } from 'preact';
+
+interface FigureProps {
+  /** A value as the engine prints it: `25.2 MHz`, `> 200 kΩ`, `48 … 52 MHz`, `none`. */
+  readonly text: string;
+  readonly size: 'hero' | 'large' | 'row';
+}
+
+/** `25.2 MHz` → `25.2` and `MHz`; a word without a number stays whole. */
+export function splitFigure(text: string): { readonly number: string; readonly unit: string } {
+  const match = /^(.*\d[^\s]*)\s+([^\d\s][^\d]*)$/u.exec(text);
+  return match === null ? { number: text, unit: '' } : { number: match[1] ?? text, unit: match[2] ?? '' };
+}
+
+/** A value with its unit in smaller letters, never broken over two lines. */
+export function Figure({ text, size }: FigureProps): JSX.Element {
+  const { number, unit } = splitFigure(text.replace(/-(?=\d)/g, '−'));
+  return (
+    <span class={`figure figure-${size}`}>
+      {number}
+      {unit !== '' && (
+        <span class="figure-unit">
+          {'\u00a0'}
+          {unit}
+        </span>
+      )}
+    </span>
+  );
+}

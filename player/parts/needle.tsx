@@ -1,0 +1,38 @@
+import type { JSX } from 'preact';
+import { type Arc, ringPath, tickPath } from './arc-geometry.ts';
+import { type Face, placeOf } from './scale-geometry.ts';
+
+/** What the pointer shows: one value, or a stretch with an open end where the reading had none. */
+export interface Pointer {
+  readonly from: number | null;
+  readonly to: number | null;
+}
+
+interface NeedleProps {
+  readonly arc: Arc;
+  readonly face: Face;
+  readonly pointer: Pointer;
+  readonly thick: number;
+  readonly em: number;
+}
+
+/** The pointer on the scale: as wide as the reading is uncertain. */
+export function Needle({ arc, face, pointer, thick, em }: NeedleProps): JSX.Element {
+  const from = pointer.from === null ? 0 : placeOf(pointer.from, face);
+  const to = pointer.to === null ? 1 : placeOf(pointer.to, face);
+  const edges = [pointer.from === null ? [] : [from], pointer.to === null || to === from ? [] : [to]].flat();
+  return (
+    <g class="needle">
+      {to > from && <path class="needle-width" d={ringPath(arc, from, to, -em * 0.35, thick + em * 0.15)} />}
+      {edges.map((share) => {
+        const path = tickPath(arc, share, -em * 0.55, thick + em * 0.15);
+        return (
+          <g key={share}>
+            <path class="needle-halo" d={path} />
+            <path class="needle-edge" d={path} />
+          </g>
+        );
+      })}
+    </g>
+  );
+}

@@ -1,0 +1,23 @@
+import type { JSX } from 'preact';
+import { leadsOf } from './leads-of.ts';
+
+interface TouchPointsProps {
+  readonly points: readonly string[];
+  readonly tools: readonly string[];
+}
+
+/** Where the leads go: the first point is red or channel 1. */
+export function TouchPoints({ points, tools }: TouchPointsProps): JSX.Element | null {
+  const leads = leadsOf(points, tools);
+  if (leads.length === 0) return null;
+  return (
+    <dl class="leads-list">
+      {leads.map(({ lead, colour, point }) => (
+        <div key={lead} class={`lead lead-${colour}`}>
+          <dt>{lead}</dt>
+          <dd>{point}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

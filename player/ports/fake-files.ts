@@ -1,0 +1,27 @@
+import type { Files } from './files.ts';
+
+interface SavedFile {
+  readonly name: string;
+  readonly type: string;
+  readonly text: string;
+}
+
+/** Keeps what was saved; `next` is what the next `open` brings. */
+export interface FakeFiles extends Files {
+  readonly saved: SavedFile[];
+  next: { readonly name: string; readonly text: string } | null;
+}
+
+export function fakeFiles(): FakeFiles {
+  const saved: SavedFile[] = [];
+  return {
+    saved,
+    next: null,
+    save(name, type, text) {
+      saved.push({ name, type, text });
+    },
+    async open() {
+      return this.next;
+    },
+  };
+}

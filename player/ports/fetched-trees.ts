@@ -1,0 +1,21 @@
+import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
+import type { Fetched, TreeListing, Trees } from './trees.ts';
+
+async function fetchJson<T>(path: string): Promise<Fetched<T>> {
+  try {
+    const response = await fetch(path);
+    if (!response.ok) return { ok: false, why: `the server answered ${response.status}` };
+    return { ok: true, value: (await response.json()) as T };
+  } catch (error) {
+    return { ok: false, why: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+/** The trees that were compiled with the player, beside its page. */
+export const fetchedTrees: Trees = {
+  async list() {
+    const index = await fetchJson<{ readonly trees: readonly TreeListing[] }>('./trees/index.json');
+    return index.ok ? { ok: true, value: index.value.trees } : index;
+  },
+  load: (id) => fetchJson<CompiledTree>(`./trees/${encodeURIComponent(id)}.json`),
+};

@@ -1,0 +1,37 @@
+import type { JSX } from 'preact';
+import type { App } from '../../models/app.ts';
+import { createBench } from '../../models/bench.ts';
+import { KeyHint } from '../../parts/key-hint.tsx';
+import { useKeys } from '../../parts/use-keys.ts';
+import { Shell } from '../shell/shell.tsx';
+import { useModel } from '../use-model.ts';
+import { JobsOnBench } from './jobs-on-bench.tsx';
+
+/** The first screen: what this is, the way in, and the jobs that wait. */
+export function BenchScreen({ app }: { readonly app: App }): JSX.Element {
+  const bench = useModel(() => createBench(app.ports));
+  useKeys({ Enter: () => app.go({ screen: 'symptoms' }) });
+  return (
+    <Shell app={app} title="">
+      <main class="page">
+        <h1 class="statement">From a dead board, check by check, to a proven repair.</h1>
+        <a class="action action-main door" href="#/symptoms" aria-keyshortcuts="Enter">
+          <span>Mend a board</span>
+          <KeyHint keys="Enter" />
+        </a>
+        <section aria-labelledby="on-the-bench">
+          <div class="section-head">
+            <h2 id="on-the-bench">On the bench</h2>
+            <button type="button" class="action action-quiet" onClick={() => void bench.takeIn()}>
+              Take in a job file
+            </button>
+          </div>
+          <p role="status" class="said">
+            {bench.said.value}
+          </p>
+          <JobsOnBench bench={bench} />
+        </section>
+      </main>
+    </Shell>
+  );
+}

@@ -1,0 +1,64 @@
+import type { JSX } from 'preact';
+import { openWorkOf } from '../../../../engine/job/index.ts';
+import { faultStandings, pathOf, type Session } from '../../../../engine/run/index.ts';
+import type { App } from '../../../models/app.ts';
+import type { OpenJob } from '../../../models/open-job.ts';
+import { readingRows } from '../../../models/reading-rows.ts';
+import { Ledger } from '../../../parts/ledger.tsx';
+import { SettingList } from '../setting-list.tsx';
+import { FaultList } from './fault-list.tsx';
+import { OpenWork } from './open-work.tsx';
+import { ReadingList } from './reading-list.tsx';
+import { WalkedPath } from './walked-path.tsx';
+
+interface BesideProps {
+  readonly app: App;
+  readonly job: OpenJob;
+  readonly session: Session;
+}
+
+/** From this width on it stands beside the work; below it is folded behind it. */
+const wide = '(min-width: 70rem)';
+
+/** What is known so far. */
+export function Beside({ job, session }: BesideProps): JSX.Element {
+  const open = globalThis.matchMedia?.(wide).matches ?? true;
+  const rows = readingRows(session);
+  const standings = faultStandings(session);
+  const possible = standings.filter(({ state }) => state === 'possible');
+  const settled = standings.filter(({ state }) => state !== 'possible');
+  const path = pathOf(session.position);
+  const work = openWorkOf(session.entries);
+  return (
+    <aside class="beside" aria-label="What is known so far">
+      <Ledger title="Read so far" count={rows.length} open={open}>
+        <ReadingList
+          rows={rows}
+          onRetake={(reading, of) => (job.dialog.value = { dialog: 'retake', reading, of })}
+        />
+      </Ledger>
+      <Ledger title="Still possible" count={possible.length} open={open && possible.length <= 8}>
+        <FaultList session={session} standings={possible} />
+      </Ledger>
+      <Ledger title="Ruled out" count={settled.length} open={open && settled.length <= 8}>
+        <FaultList session={session} standings={settled} />
+      </Ledger>
+      <Ledger title="The way here" count={path.length} open={false}>
+        <WalkedPath path={path} />
+      </Ledger>
+      {work.length > 0 && (
+        <Ledger title="Open work" count={work.length} open={open}>
+          <OpenWork work={work} onDone={(of) => void job.answer({ say: 'todo-done', of })} />
+        </Ledger>
+      )}
+      {session.loaded.tree.settings.length > 0 && (
+        <Ledger title="How it is set" open={false}>
+          <SettingList
+            session={session}
+            onChange={(setting) => (job.dialog.value = { dialog: 'change-setting', setting })}
+          />
+        </Ledger>
+      )}
+    </aside>
+  );
+}

@@ -1,0 +1,53 @@
+import type { JSX } from 'preact';
+import type { ReadingRow } from '../../../models/reading-rows.ts';
+import { Figure } from '../../../parts/figure.tsx';
+import { shortRange } from '../../../parts/short-range.ts';
+
+interface ReadingListProps {
+  readonly rows: readonly ReadingRow[];
+  readonly onRetake: (reading: string, of: number) => void;
+}
+
+/** Value, band, and what it should be; the newest first. */
+export function ReadingList({ rows, onRetake }: ReadingListProps): JSX.Element {
+  if (rows.length === 0) return <p class="hint">Nothing yet.</p>;
+  return (
+    <ul class="rows">
+      {rows.map((row) => (
+        <li key={row.reading} class={`row${row.stale ? ' row-stale' : ''}`}>
+          <span class="row-name">{row.is}</span>
+          <span class="row-value">
+            {row.value === null ? 'not read' : <Figure text={row.value} size="row" />}
+            {row.value !== null && row.value !== row.bands.join(' or ') && (
+              <span class={`row-band${bandClass(row)}`}>{row.bands.join(' or ')}</span>
+            )}
+          </span>
+          <span class="row-more">
+            {row.judged && row.verdict === 'normal' && 'as it should be'}
+            {row.judged &&
+              row.verdict !== 'normal' &&
+              row.expected !== '' &&
+              `should be ${shortRange(row.expected)}`}
+            {row.given && ' · from the symptom'}
+            {row.looks > 1 && ` · read ${row.looks} times`}
+            {row.stale && ' · the board was set otherwise'}
+          </span>
+          {row.of !== null && (
+            <button
+              type="button"
+              class="row-again"
+              onClick={() => row.of !== null && onRetake(row.reading, row.of)}
+            >
+              Retake<span class="unseen"> {row.is}</span>
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function bandClass({ judged, verdict }: ReadingRow): string {
+  if (!judged || verdict === 'open') return '';
+  return verdict === 'normal' ? ' word-normal' : ' word-off';
+}

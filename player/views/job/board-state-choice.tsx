@@ -1,0 +1,25 @@
+import type { JSX } from 'preact';
+import type { Session } from '../../../engine/run/index.ts';
+import type { OpenJob } from '../../models/open-job.ts';
+import { Choice } from '../../parts/choice.tsx';
+
+interface BoardStateChoiceProps {
+  readonly job: OpenJob;
+  readonly session: Session;
+}
+
+/** Whether the board fails or runs just now: asked where a fault of this tree comes and goes. */
+export function BoardStateChoice({ job, session }: BoardStateChoiceProps): JSX.Element | null {
+  if (!session.loaded.tree.faults.some(({ comes }) => comes === 'sometimes')) return null;
+  return (
+    <Choice
+      label="While it is read, the board"
+      value={job.board.value}
+      onChoose={(state) => (job.board.value = state)}
+      choices={[
+        { value: 'failing', text: 'fails' },
+        { value: 'running', text: 'runs' },
+      ]}
+    />
+  );
+}

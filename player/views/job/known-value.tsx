@@ -1,0 +1,31 @@
+import type { JSX } from 'preact';
+import type { Known, Session } from '../../../engine/run/index.ts';
+import { observationText } from '../../../engine/scale/index.ts';
+import { Action } from '../../parts/action.tsx';
+
+interface KnownValueProps {
+  readonly session: Session;
+  readonly known: Known | null;
+  /** The field is empty. */
+  readonly shown: boolean;
+  readonly onConfirm: () => void;
+}
+
+/** The value from before, offered while nothing is typed. */
+export function KnownValue({ session, known, shown, onConfirm }: KnownValueProps): JSX.Element | null {
+  if (!shown || known === null || known.bands.length === 0) return null;
+  const value = known.observation === null ? known.bands.join(' or ') : observationText(known.observation);
+  const since = known.remedies < session.position.remedies.length;
+  return (
+    <p class="known">
+      <span>
+        {known.given ? 'The symptom says' : 'Read before'}: <strong>{value}</strong>
+        {known.stale && ', when the board was set otherwise'}
+        {since && ', before the repair'}
+      </span>
+      <Action keys="=" onAct={onConfirm}>
+        Still so
+      </Action>
+    </p>
+  );
+}

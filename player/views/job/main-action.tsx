@@ -1,0 +1,30 @@
+import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { Action } from '../../parts/action.tsx';
+import { useKeys } from '../../parts/use-keys.ts';
+
+interface MainActionProps {
+  readonly children: string;
+  readonly onAct: () => void;
+  readonly disabled?: boolean;
+}
+
+/** A second Enter within this time belongs to the step before. */
+const settling = 350;
+
+/** The one way on of a step without a field, at the same place as everywhere; Enter takes it. */
+export function MainAction({ children, onAct, disabled = false }: MainActionProps): JSX.Element {
+  const shown = useRef(0);
+  useEffect(() => {
+    shown.current = performance.now();
+  }, []);
+  const act = () => {
+    if (!disabled && performance.now() - shown.current > settling) onAct();
+  };
+  useKeys({ Enter: act });
+  return (
+    <Action rank="main" keys="Enter" disabled={disabled} onAct={act}>
+      {children}
+    </Action>
+  );
+}

@@ -1,0 +1,58 @@
+import type { ComponentType, JSX } from 'preact';
+import type { Question, Session } from '../../../../engine/run/index.ts';
+import type { App } from '../../../models/app.ts';
+import type { DialogName } from '../../../models/dialog-name.ts';
+import type { OpenJob } from '../../../models/open-job.ts';
+import { ChangeSettingSheet } from './change-setting-sheet.tsx';
+import { CloseSheet } from './close-sheet.tsx';
+import { GoSheet } from './go-sheet.tsx';
+import { MoreSheet } from './more-sheet.tsx';
+import { RetakeSheet } from './retake-sheet.tsx';
+import { SettingsSheet } from './settings-sheet.tsx';
+import {
+  CannotReadSheet,
+  DeclineSheet,
+  NoteSheet,
+  ReopenSheet,
+  StrikeSheet,
+  TodoSheet,
+} from './words-sheets.tsx';
+
+/** What a sheet over the job gets. */
+export interface SheetProps<Name extends DialogName['dialog']> {
+  readonly app: App;
+  readonly job: OpenJob;
+  readonly session: Session;
+  readonly question: Question;
+  readonly sheet: Extract<DialogName, { readonly dialog: Name }>;
+  readonly onClose: () => void;
+}
+
+const sheets: { readonly [Name in DialogName['dialog']]: ComponentType<SheetProps<Name>> } = {
+  more: MoreSheet,
+  note: NoteSheet,
+  todo: TodoSheet,
+  'cannot-read': CannotReadSheet,
+  go: GoSheet,
+  close: CloseSheet,
+  reopen: ReopenSheet,
+  decline: DeclineSheet,
+  settings: SettingsSheet,
+  'change-setting': ChangeSettingSheet,
+  retake: RetakeSheet,
+  strike: StrikeSheet,
+};
+
+type SheetsProps = Omit<SheetProps<DialogName['dialog']>, 'sheet' | 'onClose'>;
+
+/** The sheet that is open over the job, if one is. */
+export function Sheets(props: SheetsProps): JSX.Element | null {
+  const sheet = props.job.dialog.value;
+  if (sheet === null) return null;
+  const Sheet = sheets[sheet.dialog] as ComponentType<SheetProps<DialogName['dialog']>>;
+  const close = () => {
+    // A sheet that opened another one must not close that one with itself.
+    if (props.job.dialog.value === sheet) props.job.dialog.value = null;
+  };
+  return <Sheet key={JSON.stringify(sheet)} {...props} sheet={sheet} onClose={close} />;
+}

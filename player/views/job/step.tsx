@@ -1,0 +1,51 @@
+import type { ComponentChildren, JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Session } from '../../../engine/run/index.ts';
+import { whyHere } from '../../models/why-here.ts';
+import { Inlines } from '../../parts/prose.tsx';
+import { useResolve } from './use-resolve.ts';
+
+interface StepHeadProps {
+  readonly session: Session;
+  readonly title: string;
+  /** The step has a field that takes the focus itself. */
+  readonly hasField?: boolean;
+  readonly why?: boolean;
+}
+
+/** The heading of a step, and the quiet line that says why it follows. */
+export function StepHead({ session, title, hasField = false, why = true }: StepHeadProps): JSX.Element {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const resolve = useResolve(session);
+  const because = why ? whyHere(session) : null;
+  useEffect(() => {
+    window.scrollTo?.({ top: 0 });
+    if (!hasField) heading.current?.focus({ preventScroll: true });
+  }, [hasField]);
+  return (
+    <>
+      {because !== null && (
+        <p class="why">
+          {because.text}.{' '}
+          {because.remark.length > 0 && (
+            <em>
+              <Inlines inlines={because.remark} resolve={resolve} />
+            </em>
+          )}
+        </p>
+      )}
+      <h1 ref={heading} tabIndex={-1}>
+        {title}
+      </h1>
+    </>
+  );
+}
+
+interface StepBodyProps {
+  readonly children: ComponentChildren;
+}
+
+/** What is to be done; it scrolls behind the desk. */
+export function StepBody({ children }: StepBodyProps): JSX.Element {
+  return <article class="step">{children}</article>;
+}

@@ -1,0 +1,66 @@
+import { useSignal } from '@preact/signals';
+import type { JSX } from 'preact';
+import { Action } from '../../../parts/action.tsx';
+import { Prose } from '../../../parts/prose.tsx';
+import { Desk } from '../desk.tsx';
+import { PartsFields } from '../parts-fields.tsx';
+import { QuietHazards } from '../quiet-hazards.tsx';
+import { StepBody, StepHead } from '../step.tsx';
+import type { StepProps } from '../step-props.ts';
+import { useResolve } from '../use-resolve.ts';
+
+interface PartLine {
+  readonly what: string;
+  readonly cost: string;
+}
+
+/** The work that mends the fault, and what went in. */
+export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX.Element {
+  const { section, fault, remedy } = question;
+  const resolve = useResolve(session);
+  const which = useSignal('');
+  const lines = useSignal<readonly PartLine[]>(fault.parts.map((what) => ({ what, cost: '' })));
+  const needs = [
+    ...(fault.minutes === null ? [] : [`about ${fault.minutes} minutes`]),
+    ...(fault.tools.length === 0 ? [] : [`with ${fault.tools.join(', ')}`]),
+  ];
+  const mend = () => {
+    const parts = lines.value
+      .filter(({ what }) => what.trim() !== '')
+      .map(({ what, cost }) => ({ what: what.trim(), cost: cost.trim() === '' ? null : cost.trim() }));
+    void job.answer({ say: 'remedied', which: which.value.trim(), parts });
+  };
+  return (
+    <>
+      <StepBody>
+        <StepHead session={session} title={section.title} />
+        <p class="task">{fault.is}</p>
+        {needs.length > 0 && <p class="hint">{needs.join(', ')}</p>}
+        <QuietHazards session={session} />
+        <Prose blocks={section.blocks} resolve={resolve} />
+        <Prose blocks={remedy.blocks} resolve={resolve} />
+      </StepBody>
+      <Desk
+        job={job}
+        foot={
+          <Action rank="quiet" onAct={() => (job.dialog.value = { dialog: 'decline' })}>
+            Put it aside
+          </Action>
+        }
+      >
+        <form
+          class="remedy-form"
+          onSubmit={(event) => {
+            event.preventDefault();
+            mend();
+          }}
+        >
+          <PartsFields which={which} lines={lines} />
+          <Action rank="main" keys="Enter" submit>
+            It is done: prove it
+          </Action>
+        </form>
+      </Desk>
+    </>
+  );
+}

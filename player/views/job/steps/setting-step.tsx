@@ -1,0 +1,40 @@
+import type { JSX } from 'preact';
+import { Action } from '../../../parts/action.tsx';
+import { Desk } from '../desk.tsx';
+import { SettingAnswer } from '../setting-answer.tsx';
+import { SettingList } from '../setting-list.tsx';
+import { StepBody, StepHead } from '../step.tsx';
+import type { StepProps } from '../step-props.ts';
+
+/** How this board is set, one setting after the other. */
+export function SettingStep({ job, session, question }: StepProps<'setting'>): JSX.Element {
+  const { setting } = question;
+  return (
+    <>
+      <StepBody>
+        <StepHead session={session} title="How is this board set?" hasField why={false} />
+        <p class="hint">
+          Read the jumpers and the marking of the CPU. What this board should show is worked out from it.
+        </p>
+        <SettingList session={session} now={setting.id} />
+      </StepBody>
+      <Desk
+        job={job}
+        foot={
+          <Action rank="quiet" onAct={() => void job.answer({ say: 'setting-unknown', setting: setting.id })}>
+            Not known
+          </Action>
+        }
+      >
+        <SettingAnswer
+          job={job}
+          session={session}
+          setting={setting}
+          how="noted"
+          typed={job.typed}
+          onDone={() => {}}
+        />
+      </Desk>
+    </>
+  );
+}

@@ -1,0 +1,8 @@
+import type { Session } from '../../../engine/run/index.ts';
+import { valueText } from '../../../engine/run/index.ts';
+import type { ResolveValue } from '../../parts/prose.tsx';
+
+/** Settings in prose, at their present values. */
+export function useResolve(session: Session): ResolveValue {
+  return ({ formula }) => valueText(session, formula);
+}

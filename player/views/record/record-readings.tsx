@@ -1,0 +1,51 @@
+import type { JSX } from 'preact';
+import type { RecordReading } from '../../../engine/model/record.ts';
+import { Figure } from '../../parts/figure.tsx';
+import { shortRange } from '../../parts/short-range.ts';
+
+interface RecordReadingsProps {
+  readonly readings: readonly RecordReading[];
+  /** With entry number, time and place, as the bench wants it. */
+  readonly whole?: boolean;
+}
+
+/** Readings in a table: what, value, band, what it should be. */
+export function RecordReadings({ readings, whole = false }: RecordReadingsProps): JSX.Element {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keyboard
+    <section class="record-table" tabIndex={0} aria-label="Readings">
+      <table>
+        <thead>
+          <tr>
+            {whole && <th scope="col">#</th>}
+            {whole && <th scope="col">When</th>}
+            <th scope="col">Reading</th>
+            <th scope="col">Value</th>
+            <th scope="col">Band</th>
+            <th scope="col">Should be</th>
+            <th scope="col">Verdict</th>
+          </tr>
+        </thead>
+        <tbody>
+          {readings.map((row) => (
+            <tr key={row.entry} class={row.aside === null ? '' : 'row-stale'}>
+              {whole && <td>{row.entry}</td>}
+              {whole && <td>{row.at.slice(5, 16).replace('T', ' ')}</td>}
+              <td>
+                {row.is}
+                {whole && row.section !== '' && <small>{row.section}</small>}
+              </td>
+              <td>
+                <Figure text={row.value} size="row" />
+                {row.mark !== null && `, ${row.mark}`}
+              </td>
+              <td>{row.bands.join(' or ')}</td>
+              <td>{shortRange(row.expected)}</td>
+              <td>{row.aside ?? row.verdict}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
