@@ -2,7 +2,26 @@
 export const arrows = ['→', '->'] as const;
 
 /** What is typed for them, longest first so that the whole of it is replaced. */
-const lookalikes = ['&#8594;', '&rarr;', '-&gt;', '-->', '==>', '—>', '–>', '=>', '⇒', '⟶', '➔', '➜', '➡', '»', '>', '—', '–', ':'];
+const lookalikes = [
+  '&#8594;',
+  '&rarr;',
+  '-&gt;',
+  '-->',
+  '==>',
+  '—>',
+  '–>',
+  '=>',
+  '⇒',
+  '⟶',
+  '➔',
+  '➜',
+  '➡',
+  '»',
+  '>',
+  '—',
+  '–',
+  ':',
+];
 
 export interface FoundArrow {
   readonly found: string;

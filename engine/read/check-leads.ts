@@ -44,6 +44,7 @@ function checkAlone(leads: readonly LeadPart[], context: ReadContext): void {
   const words = new Set<string>(leads.map(({ lead }) => lead.word));
   for (const { lead, span } of leads) {
     const needs = leadLines[lead.word].completes;
-    if (needs !== null && !words.has(needs)) report(context, { code: 'lead-line-alone', word: lead.word, needs }, span);
+    if (needs !== null && !words.has(needs))
+      report(context, { code: 'lead-line-alone', word: lead.word, needs }, span);
   }
 }

@@ -1,5 +1,6 @@
 import type { Span } from '../model/span.ts';
 import type { PhrasingContent } from '../parse/parse-body.ts';
+import { linesOf as cutLines } from '../source/lines-of.ts';
 import { spanOf } from './prose/span-of.ts';
 
 /** A line of a paragraph: its text without the indentation, and where that begins. */
@@ -11,16 +12,12 @@ export interface Line {
 const lineBreak = /\r\n|\r|\n/g;
 
 /** The lines of what stands at `span`. */
-export function linesOf(text: string, span: Span): Line[] {
-  const lines: Line[] = [];
-  let start = span.from;
-  for (const line of text.slice(span.from, span.to).split(lineBreak)) {
+export const linesOf = (text: string, span: Span): Line[] =>
+  [...cutLines(text, span.from, span.to)].map(({ from, to }) => {
+    const line = text.slice(from, to);
     const trimmed = line.trimStart();
-    lines.push({ text: trimmed.trimEnd(), from: start + line.length - trimmed.length });
-    start += line.length + (text.startsWith('\r\n', start + line.length) ? 2 : 1);
-  }
-  return lines;
-}
+    return { text: trimmed.trimEnd(), from: from + line.length - trimmed.length };
+  });
 
 /** The second and later lines of what stands at `span`. */
 export const laterLines = (text: string, span: Span): Line[] => linesOf(text, span).slice(1);
@@ -48,7 +45,11 @@ export function cutAtLines(
   return [...pieces, [...rest]];
 }
 
-function cutOnce(nodes: readonly PhrasingContent[], text: string, cut: number): [PhrasingContent[], PhrasingContent[]] {
+function cutOnce(
+  nodes: readonly PhrasingContent[],
+  text: string,
+  cut: number,
+): [PhrasingContent[], PhrasingContent[]] {
   const before: PhrasingContent[] = [];
   const after: PhrasingContent[] = [];
   for (const node of nodes) {
@@ -59,8 +60,16 @@ function cutOnce(nodes: readonly PhrasingContent[], text: string, cut: number): 
       const value = node.value;
       const at = afterLineEnd(value, text.slice(from, cut).split(lineBreak).length - 1);
       const position = node.position;
-      before.push({ type: 'text', value: value.slice(0, at).trimEnd(), ...(position && { position: moved(position, from, cut) }) });
-      after.push({ type: 'text', value: value.slice(at), ...(position && { position: moved(position, cut, to) }) });
+      before.push({
+        type: 'text',
+        value: value.slice(0, at).trimEnd(),
+        ...(position && { position: moved(position, from, cut) }),
+      });
+      after.push({
+        type: 'text',
+        value: value.slice(at),
+        ...(position && { position: moved(position, cut, to) }),
+      });
     }
   }
   return [before, after];

@@ -12,7 +12,12 @@ export function checkHeading(heading: Heading, context: ReadContext): void {
     const fix = replacing('Insert an empty line', { from: underline, to: underline }, '\n');
     report(context, { code: 'setext-heading', text: linesOf(context.text, span)[0]?.text ?? '' }, span, fix);
   } else if (heading.depth === 1) {
-    report(context, { code: 'top-heading' }, span, replacing('Write "##"', { from: span.from, to: span.from + 1 }, '##'));
+    report(
+      context,
+      { code: 'top-heading' },
+      span,
+      replacing('Write "##"', { from: span.from, to: span.from + 1 }, '##'),
+    );
   } else if (heading.depth === 2) {
     const start = lineStart(context.text, span.from);
     const opening = /^#+[ \t]*/.exec(written)?.[0].length ?? 2;

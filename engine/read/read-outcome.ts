@@ -22,7 +22,12 @@ export function readOutcome(piece: Piece, context: ReadContext): OutcomeSyntax |
   const from = piece.span.from;
   const before = context.text.slice(from, spanOf(link).from);
   return {
-    ...conditionOf(before.slice(0, checkArrow(before, from, context)), from, piece.nodes.slice(0, at), context),
+    ...conditionOf(
+      before.slice(0, checkArrow(before, from, context)),
+      from,
+      piece.nodes.slice(0, at),
+      context,
+    ),
     link: outcomeLink(link, context),
     remark: remarkOf(piece.nodes.slice(at + 1), context),
   };
@@ -59,7 +64,11 @@ function conditionOf(
     return { condition: null, written, span };
   }
   if (written === '') {
-    report(context, { code: 'outcome-without-condition' }, { from: base, to: base + Math.max(1, raw.length) });
+    report(
+      context,
+      { code: 'outcome-without-condition' },
+      { from: base, to: base + Math.max(1, raw.length) },
+    );
     return { condition: null, written, span };
   }
   const { condition, problems } = parseCondition(written);

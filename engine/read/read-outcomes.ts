@@ -80,7 +80,12 @@ function reportSwallowed(line: Line, context: ReadContext): void {
   const fix = lead
     ? replacing('Insert an empty line', place, '\n')
     : replacing('Make it a line of the list', place, '- ');
-  report(context, { code: 'swallowed-line', line: line.text }, { from: line.from, to: line.from + line.text.length }, fix);
+  report(
+    context,
+    { code: 'swallowed-line', line: line.text },
+    { from: line.from, to: line.from + line.text.length },
+    fix,
+  );
 }
 
 function readPiece(piece: Piece, context: ReadContext, gathered: Gathered): void {
@@ -92,7 +97,10 @@ function readPiece(piece: Piece, context: ReadContext, gathered: Gathered): void
   }
   const marker = /^[-–—*+•]\s+/.exec(piece.text)?.[0].length ?? 0;
   const from = piece.span.from + marker;
-  const outcome = readOutcome({ ...piece, text: piece.text.slice(marker), span: { ...piece.span, from } }, context);
+  const outcome = readOutcome(
+    { ...piece, text: piece.text.slice(marker), span: { ...piece.span, from } },
+    context,
+  );
   if (outcome) gathered.outcomes.push(outcome);
 }
 

@@ -13,7 +13,9 @@ import { leadLineThatBegins, readParagraph } from './read-paragraph.ts';
 /** The blocks of a section or of the head, each sorted by what it is for. */
 export function readParts(nodes: readonly RootContent[], context: ReadContext): Part[] {
   const paragraphs = new Map(
-    nodes.flatMap((node) => (node.type === 'paragraph' ? [[node, readParagraph(node, context)] as const] : [])),
+    nodes.flatMap((node) =>
+      node.type === 'paragraph' ? [[node, readParagraph(node, context)] as const] : [],
+    ),
   );
   const isRead = (part: Part) => part.kind === 'lead' && part.lead.word === 'Read';
   const check = [...paragraphs.values()].some((parts) => parts.some(isRead));
@@ -62,7 +64,12 @@ function checkMarkers(span: { from: number; to: number }, context: ReadContext):
     const place = { from: line.from, to: line.from };
     const lead = leadLineThatBegins(line.text) !== undefined;
     const fix = lead ? replacing('Insert an empty line', place, '\n') : replacing('Insert ">"', place, '> ');
-    report(context, { code: 'lazy-quote', line: line.text }, { from: line.from, to: line.from + line.text.length }, fix);
+    report(
+      context,
+      { code: 'lazy-quote', line: line.text },
+      { from: line.from, to: line.from + line.text.length },
+      fix,
+    );
   }
 }
 
@@ -83,7 +90,16 @@ function checkOutcomeLines(node: RootContent, context: ReadContext): void {
     if (!leadsToSection(line.text) || !hasArrow(line.text) || /^[*_]*then\b/i.test(line.text)) continue;
     if (/^(?:→|->)/.test(line.text)) continue;
     const marker = /^(?:[-–—*+•]|\d+[.)])?\s*/.exec(line.text)?.[0] ?? '';
-    const fix = replacing('Make it a line of the list', { from: line.from, to: line.from + marker.length }, '- ');
-    report(context, { code: 'outcome-in-paragraph' }, { from: line.from, to: line.from + line.text.length }, fix);
+    const fix = replacing(
+      'Make it a line of the list',
+      { from: line.from, to: line.from + marker.length },
+      '- ',
+    );
+    report(
+      context,
+      { code: 'outcome-in-paragraph' },
+      { from: line.from, to: line.from + line.text.length },
+      fix,
+    );
   }
 }

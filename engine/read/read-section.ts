@@ -3,10 +3,10 @@ import type { Span } from '../model/span.ts';
 import type { Staged } from '../model/staged.ts';
 import { parseBody, type Root } from '../parse/parse-body.ts';
 import { buildSection } from './build-section.ts';
-import { wordsOf } from './prose/words-of.ts';
 import { proseOf } from './prose/prose-of.ts';
 import { readInlines } from './prose/read-inlines.ts';
 import { spanOf } from './prose/span-of.ts';
+import { wordsOf } from './prose/words-of.ts';
 import { type ReadContext, readContext, report } from './read-context.ts';
 import { readParts } from './read-parts.ts';
 import type { SectionSyntax } from './section-syntax.ts';
@@ -21,11 +21,21 @@ export function readSection(text: string): Staged<SectionSyntax> {
   if (id === '') report(context, { code: 'empty-heading' }, titleSpan);
   const parts = readParts(body, context);
   const { codes, braces, links } = context;
-  const base = { id, title, titleSpan, leadSpan: titleSpan, mentions: { codes, braces, links }, ...proseOf(parts) };
+  const base = {
+    id,
+    title,
+    titleSpan,
+    leadSpan: titleSpan,
+    mentions: { codes, braces, links },
+    ...proseOf(parts),
+  };
   return { value: buildSection(base, parts, context), diagnostics: context.diagnostics };
 }
 
-function openingOf(root: Root, context: ReadContext): { title: string; titleSpan: Span; body: Root['children'] } {
+function openingOf(
+  root: Root,
+  context: ReadContext,
+): { title: string; titleSpan: Span; body: Root['children'] } {
   const [heading, ...body] = root.children;
   if (heading?.type !== 'heading') return { title: '', titleSpan: { from: 0, to: 0 }, body: root.children };
   return { title: wordsOf(readInlines(heading.children, context)).trim(), titleSpan: spanOf(heading), body };

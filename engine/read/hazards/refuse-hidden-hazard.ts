@@ -1,7 +1,7 @@
 import type { Block, SignalWord } from '../../model/prose.ts';
 import type { Span } from '../../model/span.ts';
 import { wordsOf } from '../prose/words-of.ts';
-import { type ReadContext, report, replacing } from '../read-context.ts';
+import { type ReadContext, replacing, report } from '../read-context.ts';
 import { nearSignalWord, signalWord } from './signal-word.ts';
 
 /** A hazard that stands where nobody would have to acknowledge it is an error, so that none is dropped unseen.
@@ -11,7 +11,9 @@ export function refuseHiddenHazard(block: Block, depth: number, span: Span, cont
   if (word === null) return;
   const written = context.text.slice(span.from, span.to);
   const quoted = block.type === 'paragraph' && depth === 0;
-  const fix = quoted ? replacing('Make it a quote', span, `> ${written.replaceAll('\n', '\n> ')}`) : undefined;
+  const fix = quoted
+    ? replacing('Make it a quote', span, `> ${written.replaceAll('\n', '\n> ')}`)
+    : undefined;
   report(context, { code: 'hazard-place', word }, span, fix);
 }
 

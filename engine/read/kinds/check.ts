@@ -7,11 +7,16 @@ export const check: SectionKind<'Read'> = {
   build({ base, lead, leadSpan, parts, troubled }, context) {
     const lists = parts.filter((part) => part.kind === 'outcomes');
     for (const list of lists.slice(1)) {
-      if (context.text.charAt(list.span.from) === '-') report(context, { code: 'second-outcome-list' }, list.span);
+      if (context.text.charAt(list.span.from) === '-')
+        report(context, { code: 'second-outcome-list' }, list.span);
     }
     if (lists.length === 0 && !troubled) {
       const end = { from: leadSpan.to, to: leadSpan.to };
-      const fix = replacing('Begin a list of outcomes', end, '\n\n- all good → [Title](#title)\n- otherwise → [Title](#title)');
+      const fix = replacing(
+        'Begin a list of outcomes',
+        end,
+        '\n\n- all good → [Title](#title)\n- otherwise → [Title](#title)',
+      );
       report(context, { code: 'check-without-outcomes' }, leadSpan, fix);
     }
     return { ...base, kind: 'check', readings: lead.names, outcomes: lists.flatMap((list) => list.outcomes) };

@@ -18,7 +18,9 @@ export const fault: SectionKind<'Fault'> = {
         report(context, { code: 'fault-without-remedy', fault: name, several: faults.length > 1 }, span);
       }
     }
-    const proof = parts.flatMap((part) => (part.kind === 'lead' && part.lead.word === 'Prove' ? part.lead.names : []));
+    const proof = parts.flatMap((part) =>
+      part.kind === 'lead' && part.lead.word === 'Prove' ? part.lead.names : [],
+    );
     return { ...base, ...own, kind: 'fault', faults, remedies, proof };
   },
 };
@@ -32,7 +34,10 @@ const pile = (): Pile => ({ hazards: [], blocks: [] });
 
 /** Sorts the prose into the section's own and the remedies. With one fault all prose above `Prove` is
  *  its remedy; with several each remedy begins at the heading that names its fault. */
-function deal(parts: readonly Part[], faults: readonly Named[]): { own: ProseSyntax; remedies: RemedySyntax[] } {
+function deal(
+  parts: readonly Part[],
+  faults: readonly Named[],
+): { own: ProseSyntax; remedies: RemedySyntax[] } {
   const own = pile();
   const piles = new Map<string | null, Pile>();
   const only = faults.length > 1 ? null : pile();

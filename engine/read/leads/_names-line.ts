@@ -30,7 +30,12 @@ export function namesLine(word: NamesWord, row: Pick<LeadLine, 'makes' | 'comple
       }
       const plain = bare.exec(text)?.[1];
       if (plain === undefined) return null;
-      return { instead: `${word} ${plain.split(/\s*,\s*/).map((name) => `\`${name}\``).join(', ')}.` };
+      return {
+        instead: `${word} ${plain
+          .split(/\s*,\s*/)
+          .map((name) => `\`${name}\``)
+          .join(', ')}.`,
+      };
     },
   };
 }
@@ -47,7 +52,10 @@ function namesOf({ nodes }: Piece, opening: RegExp): Named[] | null {
       names.push({ name: node.value, from: from + ticks, to: to - ticks });
     } else {
       if (node.type !== 'text') return null;
-      const [pattern, value] = index === 0 ? [opening, node.value] : [index === nodes.length - 1 ? /^\.$/ : separator, node.value.trim()];
+      const [pattern, value] =
+        index === 0
+          ? [opening, node.value]
+          : [index === nodes.length - 1 ? /^\.$/ : separator, node.value.trim()];
       if (!pattern.test(value)) return null;
     }
   }

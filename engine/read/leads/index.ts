@@ -1,19 +1,19 @@
-import { doLine } from './do.ts';
-import { fault } from './fault.ts';
+import { doLine } from './do-line.ts';
+import { faultLine } from './fault-line.ts';
 import type { LeadLine, LeadWord } from './lead-line.ts';
-import { prove } from './prove.ts';
-import { read } from './read.ts';
-import { stop } from './stop.ts';
-import { then } from './then.ts';
+import { proveLine } from './prove-line.ts';
+import { readLine } from './read-line.ts';
+import { stopLine } from './stop-line.ts';
+import { thenLine } from './then-line.ts';
 
 /** Every lead line. A new one is a file beside this one and a row here. */
 export const leadLines = {
-  Read: read,
+  Read: readLine,
   Do: doLine,
-  Then: then,
-  Fault: fault,
-  Prove: prove,
-  Stop: stop,
+  Then: thenLine,
+  Fault: faultLine,
+  Prove: proveLine,
+  Stop: stopLine,
 } satisfies Record<LeadWord, LeadLine>;
 
 export const leadLineList: readonly LeadLine[] = Object.values(leadLines);

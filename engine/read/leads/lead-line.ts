@@ -16,7 +16,12 @@ export type Lead =
   | NamesLead<'Read'>
   | NamesLead<'Fault'>
   | NamesLead<'Prove'>
-  | { readonly word: 'Do'; readonly task: readonly Inline[]; readonly minutes: number | null; readonly wait: number }
+  | {
+      readonly word: 'Do';
+      readonly task: readonly Inline[];
+      readonly minutes: number | null;
+      readonly wait: number;
+    }
   | { readonly word: 'Then'; readonly link: LinkSyntax }
   | { readonly word: 'Stop'; readonly reason: readonly Inline[] };
 

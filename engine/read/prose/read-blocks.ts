@@ -1,7 +1,7 @@
 import type { Block } from '../../model/prose.ts';
 import type { Blockquote, RootContent } from '../../parse/parse-body.ts';
-import { type ReadContext, report } from '../read-context.ts';
 import { refuseHiddenHazard } from '../hazards/refuse-hidden-hazard.ts';
+import { type ReadContext, report } from '../read-context.ts';
 import { readInlines } from './read-inlines.ts';
 import { spanOf } from './span-of.ts';
 
@@ -44,7 +44,9 @@ function readBlock(node: RootContent, context: ReadContext, depth: number): Bloc
     case 'code':
       return { type: 'preformatted', value: node.value };
     case 'table': {
-      const rows = node.children.map((row) => row.children.map((cell) => readInlines(cell.children, context)));
+      const rows = node.children.map((row) =>
+        row.children.map((cell) => readInlines(cell.children, context)),
+      );
       return { type: 'table', align: node.align ?? [], rows };
     }
     case 'thematicBreak':

@@ -1,7 +1,12 @@
 import type { Span } from '../../model/span.ts';
 
 interface Positioned {
-  readonly position?: { readonly start: { readonly offset?: number | undefined }; readonly end: { readonly offset?: number | undefined } } | undefined;
+  readonly position?:
+    | {
+        readonly start: { readonly offset?: number | undefined };
+        readonly end: { readonly offset?: number | undefined };
+      }
+    | undefined;
 }
 
 /** Where a node stands in the text it was parsed from. */

@@ -70,7 +70,9 @@ describe('parseCondition()', () => {
     const text = '`v5` is low,  none and pg is not good';
     const { condition } = parseCondition(text);
     const clauses = condition?.kind === 'clauses' ? condition.clauses : [];
-    const places = clauses.flatMap((clause) => (clause.kind === 'bands' ? [clause.name, ...clause.bands] : []));
+    const places = clauses.flatMap((clause) =>
+      clause.kind === 'bands' ? [clause.name, ...clause.bands] : [],
+    );
     expect(places.map((place) => place && [place.name, text.slice(place.from, place.to)])).toEqual(
       ['v5', 'low', 'none', 'pg', 'good'].map((name) => [name, name]),
     );
@@ -80,14 +82,35 @@ describe('parseCondition()', () => {
     const texts = ['v5 = low', 'v5=low', 'low|none', 'v5 is low, pg is good', "v5 isn't low;pg is low"];
     for (const text of texts) {
       const edits = parseCondition(text).problems.flatMap(({ fix }) => fix?.edits ?? []);
-      const mended = edits.reduceRight((done, { from, to, insert }) => done.slice(0, from) + insert + done.slice(to), text);
+      const mended = edits.reduceRight(
+        (done, { from, to, insert }) => done.slice(0, from) + insert + done.slice(to),
+        text,
+      );
       expect({ mended, problems: parseCondition(mended).problems }).toMatchObject({ problems: [] });
     }
   });
 
   test('never throws, and keeps its places inside the text', () => {
-    const words = fc.constantFrom('a', 'is', 'not', 'and', 'or', ',', 'all', 'good', 'otherwise', '`', '=', '\\', '≠', ' ');
-    const texts = fc.oneof(fc.string(), fc.array(words).map((parts) => parts.join(' ')));
+    const words = fc.constantFrom(
+      'a',
+      'is',
+      'not',
+      'and',
+      'or',
+      ',',
+      'all',
+      'good',
+      'otherwise',
+      '`',
+      '=',
+      '\\',
+      '≠',
+      ' ',
+    );
+    const texts = fc.oneof(
+      fc.string(),
+      fc.array(words).map((parts) => parts.join(' ')),
+    );
     fc.assert(
       fc.property(texts, (text) => {
         for (const { from, to } of parseCondition(text).problems) {

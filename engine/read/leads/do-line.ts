@@ -22,7 +22,12 @@ export const doLine: LeadLine = {
     const match = exact.exec(first.value);
     if (match) {
       const minutes = match[1] === undefined ? null : toMinutes(match[1], match[2]);
-      return { word: 'Do', task: taskOf(piece, match[0].length, context), minutes, wait: toMinutes(match[3], match[4]) };
+      return {
+        word: 'Do',
+        task: taskOf(piece, match[0].length, context),
+        minutes,
+        wait: toMinutes(match[3], match[4]),
+      };
     }
     const wrong = timed.exec(first.value);
     if (!wrong) return null;

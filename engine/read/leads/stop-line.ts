@@ -7,7 +7,7 @@ const exact = /^Stop\s*:\s*/;
 const near = /^[*_]*stop[*_]*\s*[-–—;.:][*_]*\s+(?=\S)/i;
 
 /** `Stop: …` ends the tree without a fault. */
-export const stop: LeadLine = {
+export const stopLine: LeadLine = {
   word: 'Stop',
   form: 'Stop: why.',
   makes: 'stop',
