@@ -42,19 +42,31 @@ export function linkContext(facts: TreeFacts, sections: ReadonlySet<string>): Li
     settingsUsed: new Set(),
     near(name, names) {
       left -= 1;
-      return left < 0 || name.length > 100 ? [] : nearest(name, names);
+      if (left < 0 || name.length > 100) return [];
+      const found = nearest(name, names);
+      const same = found.filter((each) => each.toLowerCase() === name.toLowerCase());
+      return same.length === 1 ? same : found;
     },
   };
 }
 
-export function report(context: LinkContext, facts: BodyFacts, span: Span, more: { fix?: Fix | undefined; related?: Span } = {}) {
+export function report(
+  context: LinkContext,
+  facts: BodyFacts,
+  span: Span,
+  more: { fix?: Fix | undefined; related?: Span } = {},
+) {
   const { fix, related } = more;
   const diagnostic: DiagnosticFacts & { span: Span } = { ...facts, span };
   context.diagnostics.push({ ...diagnostic, ...(fix && { fix }), ...(related && { related }) });
 }
 
 /** The fix for a name with exactly one near miss. */
-export function only(near: readonly string[], span: Span, write: (name: string) => string = (name) => name): Fix | undefined {
+export function only(
+  near: readonly string[],
+  span: Span,
+  write: (name: string) => string = (name) => name,
+): Fix | undefined {
   const [name, ...others] = near;
   if (name === undefined || others.length > 0) return undefined;
   return { title: `Write "${write(name)}"`, edits: [{ from: span.from, to: span.to, insert: write(name) }] };

@@ -1,7 +1,13 @@
 import type { Hazard } from '../model/prose.ts';
 import type { CheckSection, FaultSection, Outcome, Section } from '../model/section.ts';
 import type { Span } from '../model/span.ts';
-import type { CheckSyntax, FaultSyntax, OutcomeSyntax, ProseSyntax, SectionSyntax } from '../read/section-syntax.ts';
+import type {
+  CheckSyntax,
+  FaultSyntax,
+  OutcomeSyntax,
+  ProseSyntax,
+  SectionSyntax,
+} from '../read/section-syntax.ts';
 import { fillBlocks, fillInlines } from './fill-values.ts';
 import { type LinkContext, report } from './link-context.ts';
 import type { LinkedSection } from './linked-tree.ts';
@@ -27,7 +33,13 @@ interface Base {
 }
 
 type Of<Kind> = Extract<SectionSyntax, { readonly kind: Kind }>;
-type Link<Kind> = (syntax: Of<Kind>, base: Base, from: number, values: Values, context: LinkContext) => Made | null;
+type Link<Kind> = (
+  syntax: Of<Kind>,
+  base: Base,
+  from: number,
+  values: Values,
+  context: LinkContext,
+) => Made | null;
 
 const links: { readonly [Kind in SectionSyntax['kind']]: Link<Kind> } = {
   check: linkCheck,
@@ -37,7 +49,10 @@ const links: { readonly [Kind in SectionSyntax['kind']]: Link<Kind> } = {
     const { wait } = syntax;
     const minutes = syntax.minutes ?? context.facts.minutes;
     const task = fillInlines(syntax.task, values);
-    return { section: { ...base, kind: 'task', task, minutes, wait, target: target ?? base.id }, sound: target !== null };
+    return {
+      section: { ...base, kind: 'task', task, minutes, wait, target: target ?? base.id },
+      sound: target !== null,
+    };
   },
   fault: linkFault,
   stop: (syntax, base, _from, values) => ({
@@ -51,7 +66,10 @@ const links: { readonly [Kind in SectionSyntax['kind']]: Link<Kind> } = {
 };
 
 /** A section with its names resolved; null where its kind is unknown. */
-export function linkSection({ syntax, from }: Placed<SectionSyntax>, context: LinkContext): LinkedSection | null {
+export function linkSection(
+  { syntax, from }: Placed<SectionSyntax>,
+  context: LinkContext,
+): LinkedSection | null {
   const values = resolveValues(syntax.mentions, from, context);
   for (const link of syntax.mentions.links) resolveTarget(link, from, context);
   const base = { id: syntax.id, title: syntax.title, ...filled(syntax, values) };
@@ -69,11 +87,20 @@ export function linkSection({ syntax, from }: Placed<SectionSyntax>, context: Li
 }
 
 const filled = ({ hazards, blocks }: ProseSyntax, values: Values): Pick<Base, 'hazards' | 'blocks'> => ({
-  hazards: values.size === 0 ? hazards : hazards.map((hazard) => ({ ...hazard, blocks: fillBlocks(hazard.blocks, values) })),
+  hazards:
+    values.size === 0
+      ? hazards
+      : hazards.map((hazard) => ({ ...hazard, blocks: fillBlocks(hazard.blocks, values) })),
   blocks: fillBlocks(blocks, values),
 });
 
-function linkCheck(syntax: CheckSyntax, base: Base, from: number, values: Values, context: LinkContext): Made {
+function linkCheck(
+  syntax: CheckSyntax,
+  base: Base,
+  from: number,
+  values: Values,
+  context: LinkContext,
+): Made {
   const readings = resolveNames(syntax.readings, context.readings, 'no-reading-named', from, context);
   const names = [...new Set(syntax.readings.map(({ name }) => name))];
   checkCannotRead(syntax.outcomes, from, context);
@@ -85,7 +112,8 @@ function linkCheck(syntax: CheckSyntax, base: Base, from: number, values: Values
     outcomes.push(outcome);
     outcomeSpans.push(placeIn(from, each.span));
   }
-  const sound = outcomes.length === syntax.outcomes.length && outcomes.length > 0 && readings.length === names.length;
+  const sound =
+    outcomes.length === syntax.outcomes.length && outcomes.length > 0 && readings.length === names.length;
   if (!sound) context.open.add('ways');
   const section: CheckSection = { ...base, kind: 'check', readings: readings.map(({ id }) => id), outcomes };
   return { section, sound, outcomeSpans };
@@ -106,14 +134,23 @@ function linkOutcome(
   context: LinkContext,
 ): Outcome | null {
   const target = syntax.link && resolveTarget(syntax.link, from, context);
-  const condition = syntax.condition && resolveCondition(syntax.condition, check, from + syntax.span.from, context);
+  const condition =
+    syntax.condition && resolveCondition(syntax.condition, check, from + syntax.span.from, context);
   if (target === null || condition === null) return null;
   return { condition, written: syntax.written, target, remark: fillInlines(syntax.remark, values) };
 }
 
-function linkFault(syntax: FaultSyntax, base: Base, from: number, values: Values, context: LinkContext): Made {
+function linkFault(
+  syntax: FaultSyntax,
+  base: Base,
+  from: number,
+  values: Values,
+  context: LinkContext,
+): Made {
   const faults = resolveNames(syntax.faults, context.faults, 'no-fault-named', from, context);
-  const proof = resolveNames(syntax.proof, context.readings, 'no-reading-named', from, context).map(({ id }) => id);
+  const proof = resolveNames(syntax.proof, context.readings, 'no-reading-named', from, context).map(
+    ({ id }) => id,
+  );
   const remedies = faults.map(({ id }) => {
     const remedy = syntax.remedies.find(({ fault }) => fault === null || fault === id);
     return { fault: id, ...filled(remedy ?? { hazards: [], blocks: [] }, values) };

@@ -10,7 +10,11 @@ import { resolveValues } from './resolve-values.ts';
 
 /** Leads every name of the body to the thing it names. Unknown names are reported with those that may have been
  *  meant; the tree that comes out is the best that can be made of the file. */
-export function linkTree(facts: TreeFacts, placeOf: PlaceOf, { head, sections }: BodySyntax): Staged<LinkedTree> {
+export function linkTree(
+  facts: TreeFacts,
+  placeOf: PlaceOf,
+  { head, sections }: BodySyntax,
+): Staged<LinkedTree> {
   const context = linkContext(facts, new Set(sections.map(({ syntax }) => syntax.id)));
   checkTitle(head, context);
   checkSlugs(sections, context);
@@ -33,7 +37,11 @@ export function linkTree(facts: TreeFacts, placeOf: PlaceOf, { head, sections }:
 function checkTitle({ syntax, from }: BodySyntax['head'], context: LinkContext): void {
   const { title } = context.facts;
   if (syntax.title === null || title === '' || syntax.title.text === title) return;
-  report(context, { code: 'title-differs', title, heading: syntax.title.text }, placeIn(from, syntax.title.span));
+  report(
+    context,
+    { code: 'title-differs', title, heading: syntax.title.text },
+    placeIn(from, syntax.title.span),
+  );
 }
 
 /** Two sections with one address: a link could only ever lead to the first. */

@@ -14,4 +14,7 @@ export interface BodySyntax {
 }
 
 /** A place of a section in offsets of the file. */
-export const placeIn = (from: number, { from: start, to: end }: Span): Span => ({ from: from + start, to: from + end });
+export const placeIn = (from: number, { from: start, to: end }: Span): Span => ({
+  from: from + start,
+  to: from + end,
+});

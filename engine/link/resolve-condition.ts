@@ -53,7 +53,11 @@ export function resolveCondition(
     else if (!narrow(bands, said)) {
       const at = clause.kind === 'bands' ? (clause.bands[0] ?? clause.name) : clause;
       const name = [...said.keys()].find((each) => bands.get(each)?.length === 0) ?? '';
-      report(context, { code: 'clauses-exclude', name }, { from: base + (at?.from ?? 0), to: base + (at?.to ?? 0) });
+      report(
+        context,
+        { code: 'clauses-exclude', name },
+        { from: base + (at?.from ?? 0), to: base + (at?.to ?? 0) },
+      );
       return null;
     }
   }
@@ -79,14 +83,18 @@ function clauseBands(
   context: LinkContext,
 ): Bands | null {
   if (clause.kind === 'all-good') {
-    const judged = check.readings.flatMap(({ id, normal }) => (normal === 'any' ? [] : [[id, normal] as const]));
+    const judged = check.readings.flatMap(({ id, normal }) =>
+      normal === 'any' ? [] : [[id, normal] as const],
+    );
     if (judged.length > 0 || check.readings.length < check.names.length) return new Map(judged);
     report(context, { code: 'nothing-to-judge' }, { from: base + clause.from, to: base + clause.to });
     return null;
   }
   if (clause.name === null && clauses === 1 && isPhrase(clause.bands, base, context)) return null;
   const subject =
-    clause.name === null ? bareSubject(clause.bands, check, base, context) : namedSubject(clause.name, check, base, context);
+    clause.name === null
+      ? bareSubject(clause.bands, check, base, context)
+      : namedSubject(clause.name, check, base, context);
   if (subject === null) return null;
   const named = clause.bands.filter((band) => isBand(band, subject, base, context)).map((band) => band.name);
   if (named.length < clause.bands.length) return null;
@@ -103,13 +111,20 @@ function isPhrase([band, ...others]: readonly Named[], base: number, context: Li
 }
 
 /** A bare band speaks of the only reading of the check. */
-function bareSubject(bands: readonly Named[], check: CheckNames, base: number, context: LinkContext): Subject | null {
+function bareSubject(
+  bands: readonly Named[],
+  check: CheckNames,
+  base: number,
+  context: LinkContext,
+): Subject | null {
   const [reading] = check.readings;
   if (check.names.length === 1) return reading ? { name: reading.id, bands: bandsOf(reading) } : null;
   const [first] = bands;
   if (first === undefined) return null;
   const span = { from: base + first.from, to: base + first.to };
-  const having = check.readings.filter((each) => bandsOf(each).includes(first.name)).map((each) => `${each.id} is ${first.name}`);
+  const having = check.readings
+    .filter((each) => bandsOf(each).includes(first.name))
+    .map((each) => `${each.id} is ${first.name}`);
   const fix = only(first.name === 'good' ? ['all good'] : having, span);
   report(context, { code: 'bare-band', band: first.name, readings: check.names }, span, { fix });
   return null;
@@ -126,7 +141,8 @@ function namedSubject(named: Named, check: CheckNames, base: number, context: Li
     return { name, bands: setting.options.map((option) => option.name) };
   }
   if (setting) report(context, { code: 'setting-without-options', name }, span);
-  else if (context.readings.has(name)) report(context, { code: 'not-read-here', name, readings: check.names }, span);
+  else if (context.readings.has(name))
+    report(context, { code: 'not-read-here', name, readings: check.names }, span);
   else if (!check.names.includes(name)) {
     const finite = context.facts.settings.filter((each) => each.kind === 'options').map((each) => each.id);
     const near = context.near(name, [...check.names, ...finite]);
@@ -139,6 +155,8 @@ function isBand(band: Named, { name, bands }: Subject, base: number, context: Li
   if (bands.includes(band.name)) return true;
   const span = { from: base + band.from, to: base + band.to };
   const near = context.near(band.name, bands);
-  report(context, { code: 'no-band-named', name, band: band.name, bands, near }, span, { fix: only(near, span) });
+  report(context, { code: 'no-band-named', name, band: band.name, bands, near }, span, {
+    fix: only(near, span),
+  });
   return false;
 }

@@ -9,6 +9,8 @@ export function resolveTarget(link: LinkSyntax, from: number, context: LinkConte
   if (context.sections.has(section)) return section;
   const span = placeIn(from, link.span);
   const near = context.near(section, context.sections);
-  report(context, { code: 'no-section-named', slug: section, near }, span, { fix: only(near, span, (slug) => `#${slug}`) });
+  report(context, { code: 'no-section-named', slug: section, near }, span, {
+    fix: only(near, span, (slug) => `#${slug}`),
+  });
   return null;
 }

@@ -42,7 +42,10 @@ function computed(code: Named, from: number, context: LinkContext): Formula | nu
 
 function problemsOf(formula: Formula, context: LinkContext): readonly TextProblem[] {
   const dimensions = new Map<string, Dimension | null>(
-    context.facts.settings.map((setting) => [setting.id, setting.kind === 'quantity' ? dimensionOf(setting.unit) : null]),
+    context.facts.settings.map((setting) => [
+      setting.id,
+      setting.kind === 'quantity' ? dimensionOf(setting.unit) : null,
+    ]),
   );
   const checked = checkFormula(formula, dimensions);
   return checked.ok ? [] : checked.problems;

@@ -1,0 +1,103 @@
+import type { Diagnostic } from '../../engine/diagnostics/diagnostic.ts';
+import { linkTree } from '../../engine/link/link-tree.ts';
+import type { LinkedTree } from '../../engine/link/linked-tree.ts';
+import type { Reading } from '../../engine/model/reading.ts';
+import type { TreeFacts } from '../../engine/model/tree-facts.ts';
+import { readHead } from '../../engine/read/read-head.ts';
+import { readSection } from '../../engine/read/read-section.ts';
+
+/** Facts in short: a reading is its bands, `*` before the normal ones and `?` before all where nothing is judged. */
+export interface ShortFacts {
+  readonly readings?: Readonly<Record<string, string>>;
+  /** A setting is its options, or a quantity with its unit: `= MHz`. */
+  readonly settings?: Readonly<Record<string, string>>;
+  /** A fault is what it shows: `v5 low, pg none`. */
+  readonly faults?: Readonly<Record<string, string>>;
+  readonly given?: Readonly<Record<string, string>>;
+}
+
+export function factsOf({ readings = {}, settings = {}, faults = {}, given = {} }: ShortFacts): TreeFacts {
+  return {
+    title: 'A tree',
+    symptom: 'Nothing moves',
+    boards: ['486'],
+    minutes: 2,
+    given: Object.entries(given).map(([reading, band]) => ({ reading, band })),
+    settings: Object.entries(settings).map(([id, text]) =>
+      text.startsWith('=')
+        ? { kind: 'quantity', id, is: id, unit: text.slice(1).trim(), usual: null }
+        : { kind: 'options', id, is: id, options: optionsOf(text), usual: null },
+    ),
+    readings: Object.entries(readings).map(([id, text]) => readingOf(id, text)),
+    faults: Object.entries(faults).map(([id, text]) => ({
+      id,
+      is: id,
+      weight: 1,
+      shows: text
+        .split(',')
+        .filter((each) => each.trim() !== '')
+        .map((each) => {
+          const [reading = '', band = ''] = each.trim().split(' ');
+          return { reading, shares: [{ band, share: 1 }] };
+        }),
+      rest: 'normal',
+      comes: 'always',
+      parts: [],
+      tools: [],
+      minutes: null,
+      source: null,
+    })),
+  };
+}
+
+const optionsOf = (text: string) =>
+  text.split(' ').map((name) => ({ name: name.replace(/^[*?]/, ''), means: null }));
+
+function readingOf(id: string, text: string): Reading {
+  const words = text.split(' ');
+  return {
+    id,
+    is: id,
+    measure: { kind: 'options', options: optionsOf(text) },
+    normal: text.startsWith('?')
+      ? 'any'
+      : words.filter((word) => word.startsWith('*')).map((word) => word.slice(1)),
+    needs: [],
+    hidden: null,
+    after: [],
+    power: null,
+    with: [],
+    set: null,
+    points: [],
+    minutes: 1,
+    wait: 0,
+    source: null,
+  };
+}
+
+export interface Linked {
+  readonly tree: LinkedTree;
+  /** Everything that reading and linking report, in offsets of the body. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** A tree from facts in short and the text of a body. */
+export function linkedTree(facts: ShortFacts, body: string): Linked {
+  const starts = [0, ...[...body.matchAll(/^## /gm)].map(({ index }) => index)];
+  const slices = starts.map((from, index) => ({
+    from,
+    text: body.slice(from, starts[index + 1] ?? body.length),
+  }));
+  const [headSlice = { from: 0, text: '' }, ...others] =
+    slices[1]?.from === 0 ? [{ from: 0, text: '' }, ...slices.slice(1)] : slices;
+  const head = readHead(headSlice.text);
+  const sections = others.map(({ from, text }) => ({ from, ...readSection(text) }));
+  const linked = linkTree(factsOf(facts), () => ({ from: 0, to: 0 }), {
+    head: { from: headSlice.from, syntax: head.value },
+    sections: sections.map(({ from, value }) => ({ from, syntax: value })),
+  });
+  const read = sections.flatMap(({ diagnostics, from }) =>
+    diagnostics.map((each) => ({ ...each, span: { from: each.span.from + from, to: each.span.to + from } })),
+  );
+  return { tree: linked.value, diagnostics: [...head.diagnostics, ...read, ...linked.diagnostics] };
+}
