@@ -8,28 +8,29 @@ import { unitTable } from './unit-table.ts';
 export const families: readonly string[] = [...new Set(unitTable.map((row) => row.family))];
 
 /** Without spaces, hyphens, dots and brackets: `V p-p` and `V.d.c.` become `Vpp` and `Vdc`. */
-export const squash = (text: string): string => text.replace(/[\s\-._()]+/g, '');
+export const squash = (text: string): string => text.replace(/[\s\-._()]+/g, '') || text.trim();
 
-/** The units of a family that a squashed text can mean; `sure` where its letter case is right too. */
-export function unitsIn(
-  family: string,
-  text: string,
-): { readonly units: readonly Unit[]; readonly sure: boolean } {
+interface Candidates {
+  readonly units: readonly Unit[];
+  /** The letter case is right too. */
+  readonly sure: boolean;
+}
+
+/** The units of a family that a squashed text can mean. */
+export function unitsIn(family: string, text: string): Candidates {
+  const plain = plainUnitsIn(family, text);
+  const split = plain.sure ? null : splitQualifier(text);
+  if (split === null) return plain;
+  const { units, sure } = plainUnitsIn(family, split.rest);
+  const qualified = units.filter(({ row }) => row.qualified);
+  if (qualified.length === 0) return plain;
+  return { units: qualified.map(({ row, prefix }) => unitOf(row, prefix, split.qualifier)), sure };
+}
+
+function plainUnitsIn(family: string, text: string): Candidates {
   const { exact, folded } = spellingsOf(family);
   const unit = exact.get(text);
-  if (unit) return { units: [unit], sure: true };
-  const split = splitQualifier(text);
-  if (split !== null && split.rest !== '') {
-    const plain = unitsIn(family, split.rest);
-    const units = plain.units.filter((found) => found.row.qualified && found.qualifier === '');
-    if (units.length > 0) {
-      return {
-        units: units.map((found) => unitOf(found.row, found.prefix, split.qualifier)),
-        sure: plain.sure,
-      };
-    }
-  }
-  return { units: folded.get(fold(text)) ?? [], sure: false };
+  return unit ? { units: [unit], sure: true } : { units: folded.get(fold(text)) ?? [], sure: false };
 }
 
 const longest = 40;
@@ -39,7 +40,7 @@ const parsed = new Map<string, Unit>();
 export function parseUnit(text: string): Parsed<Unit> {
   const before = parsed.get(text);
   if (before) return { ok: true, value: before };
-  const squashed = squash(text);
+  const squashed = text.length > longest ? '?' : squash(text);
   for (const family of families) {
     const { units, sure } = unitsIn(family, squashed);
     const [unit] = units;
@@ -55,7 +56,6 @@ export function parseUnit(text: string): Parsed<Unit> {
 }
 
 function nearestUnit(text: string): string | null {
-  if (text.length > longest) return null;
   for (const family of families) {
     const [unit] = unitsIn(family, text).units;
     if (unit) return unit.text;

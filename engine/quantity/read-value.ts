@@ -1,8 +1,9 @@
-import type Fraction from 'fraction.js';
+import Fraction from 'fraction.js';
 import type { Understood } from '../model/observation.ts';
 import type { Taken } from '../model/refusal.ts';
 import { nearest } from '../names/nearest.ts';
 import { exactOf } from './exact.ts';
+import { printNumber } from './print-number.ts';
 import { scanNumber } from './scan-number.ts';
 import { toStored } from './stored.ts';
 import { typedUnit } from './typed-unit.ts';
@@ -71,11 +72,14 @@ function readOne(text: string, wanted: Unit, lent = ''): Taken<One> {
   }
   const { value, number } = scan.value;
   const unit = typedUnit(scan.value.unit || lent, wanted);
-  if (!unit.ok)
+  if (!unit.ok) {
+    const scaled =
+      unit.power === undefined ? number : printNumber(value.mul(new Fraction(10).pow(unit.power)));
     return refuse(
       unit.why,
-      unit.units.map((offer) => print(number, offer)),
+      unit.units.map((offer) => print(scaled, offer)),
     );
+  }
   const remarks = unit.remark === null ? [] : [unit.remark];
   return { ok: true, value: { base: toBase(unit.unit, value), unit: unit.unit, remarks } };
 }

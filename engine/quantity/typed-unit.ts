@@ -8,7 +8,13 @@ import { prefixTable, type Qualifier, qualifierTable } from './unit-table.ts';
 /** What a typed unit was taken for, or why not and which units would be. */
 export type TypedUnit =
   | { readonly ok: true; readonly unit: Unit; readonly remark: string | null }
-  | { readonly ok: false; readonly why: string; readonly units: readonly string[] };
+  | {
+      readonly ok: false;
+      readonly why: string;
+      readonly units: readonly string[];
+      /** Power of ten that the number takes over from an impossible prefix. */
+      readonly power?: number;
+    };
 
 /** @param text what stands behind the number, perhaps nothing
  *  @param wanted the reading's unit */
@@ -31,6 +37,8 @@ export function typedUnit(text: string, wanted: Unit): TypedUnit {
       units: [wanted.text],
     };
   }
+  const odd = impossiblePrefix(squashed, wanted);
+  if (odd) return { ok: false, why: `"${text}" is a size that is not met on a board`, ...odd };
   const near = nearestIn(squashed, wanted);
   return {
     ok: false,
@@ -103,6 +111,26 @@ function spelled(unit: Unit): string {
   return unit.prefix === 'm' && name !== undefined ? `${prefixTable.m?.name}${name}` : unit.text;
 }
 
+/** `kA` is 1000 A. */
+function impossiblePrefix(text: string, { row, qualifier }: Unit) {
+  const { exact } = spellingsOf(row.family);
+  for (const prefix in prefixTable) {
+    if (row.prefixes.includes(prefix)) continue;
+    for (const sign of signsOf(prefix)) {
+      const unit =
+        text === sign
+          ? unitOf(row, '', '')
+          : text.startsWith(sign)
+            ? exact.get(text.slice(sign.length))
+            : undefined;
+      if (unit?.prefix === '') {
+        return { units: [unitOf(unit.row, '', qualifier).text], power: prefixTable[prefix]?.power ?? 0 };
+      }
+    }
+  }
+  return null;
+}
+
 function nearestIn(text: string, wanted: Unit): readonly string[] {
   const known = new Map(
     [...spellingsOf(wanted.row.family).exact].map(([spelling, unit]) => [spelling, unit.text]),
@@ -114,7 +142,8 @@ function nearestIn(text: string, wanted: Unit): readonly string[] {
     }
   }
   const long = [...known.keys()].filter((spelling) => spelling.length > 1);
-  const near = known.has(text) ? [text] : nearest(text, long);
-  const offers = near.map((spelling) => known.get(spelling) ?? wanted.text);
+  const clear = known.get(text);
+  if (clear !== undefined) return [clear];
+  const offers = nearest(text, long).map((spelling) => known.get(spelling) ?? wanted.text);
   return [...new Set([...offers, wanted.text])].slice(0, 2);
 }

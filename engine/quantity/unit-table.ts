@@ -26,8 +26,7 @@ export const unitTable: readonly UnitRow[] = [
   { symbol: 'V', names: ['volt'], prefixes: 'µmk', vector: [1, 0, 0, 0], family: 'V', qualified: true },
   {
     symbol: 'A',
-    signs: ['amp', 'amps'],
-    names: ['ampere'],
+    names: ['ampere', 'amp'],
     prefixes: 'nµm',
     vector: [0, 1, 0, 0],
     family: 'A',
