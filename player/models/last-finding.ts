@@ -1,7 +1,14 @@
 import type { Entry } from '../../engine/model/entry.ts';
 import type { Observation } from '../../engine/model/observation.ts';
-import type { Session } from '../../engine/run/index.ts';
+import type { DoneRemedy, Session } from '../../engine/run/index.ts';
 import { observationText } from '../../engine/scale/index.ts';
+
+const effectWords: Record<DoneRemedy['effect'], string> = {
+  'waits for proof': 'Repaired, not proven yet',
+  mended: 'Mended and proven',
+  'more is wrong': 'Mended, but more is wrong',
+  'no effect': 'Repaired without effect',
+};
 
 /** The last thing that was found out or done, in one sentence; null before the first. */
 export function lastFinding(session: Session): string | null {
@@ -23,10 +30,15 @@ function findingOf(session: Session, entry: Entry): string | null {
     case 'unread':
       return `${readings.get(entry.reading)?.is ?? entry.reading} could not be read`;
     case 'remedied':
-      return `Mended: ${faults.get(entry.fault)?.is ?? entry.fault}`;
+      return repairWords(session, entry.fault);
     case 'declined':
       return `Put aside: ${faults.get(entry.fault)?.is ?? entry.fault}`;
     default:
       return null;
   }
+}
+
+function repairWords(session: Session, fault: string): string {
+  const done = session.position.remedies.findLast((remedy) => remedy.fault === fault);
+  return `${effectWords[done?.effect ?? 'waits for proof']}: ${session.loaded.faults.get(fault)?.is ?? fault}`;
 }

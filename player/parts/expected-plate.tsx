@@ -1,6 +1,5 @@
 import type { JSX } from 'preact';
 import { Figure } from './figure.tsx';
-import { shortRange } from './short-range.ts';
 
 interface ExpectedPlateProps {
   /** `65.34 MHz .. 66.66 MHz`; empty where nothing is judged. */
@@ -26,7 +25,7 @@ export function ExpectedPlate({ text, because, missing, contradiction }: Expecte
   if (text === '') return <p class="expected expected-any">Nothing is judged here: enter what you find.</p>;
   return (
     <p class="expected">
-      <span class="engraved">Should read</span> <Figure text={shortRange(text)} size="hero" />
+      <span class="engraved">Should read</span> <Figure text={text} size="hero" />
       {because.length > 0 && <span class="because"> because {because.join(' and ')}</span>}
     </p>
   );

@@ -2,7 +2,7 @@ import type { JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
 import { arcPath, pointOn, ringPath, tickPath } from './arc-geometry.ts';
 import { describeFace } from './describe-face.ts';
-import { layOutFace } from './lay-out-face.ts';
+import { layOutFace, limitBase } from './lay-out-face.ts';
 import { Needle, type Pointer } from './needle.tsx';
 import { type Face, placeOf } from './scale-geometry.ts';
 import { Textures, textureOf } from './textures.tsx';
@@ -75,12 +75,7 @@ export function Gauge({ face, labels, unit, nominal, pointer, read }: GaugeProps
           </text>
         ))}
         {limits.map(({ text, x, row, share }) => (
-          <text
-            key={share}
-            class="limit"
-            x={x}
-            y={pointOn(arc, share, -em * 0.7).y + letter * (0.8 + row * 1.15)}
-          >
+          <text key={share} class="limit" x={x} y={limitBase(arc, share, row, em, letter)}>
             {text}
           </text>
         ))}

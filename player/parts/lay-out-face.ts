@@ -27,6 +27,10 @@ export interface FaceLayout {
 
 const rowsOf = (words: readonly Lettering[]) => Math.max(0, ...words.map(({ row }) => row)) + 1;
 
+/** Base line of a limit's lettering. */
+export const limitBase = (arc: Arc, share: number, row: number, em: number, letter: number): number =>
+  pointOn(arc, share, -em * 0.7).y + letter * (0.8 + row * 1.15);
+
 /** Lays a face out for the room it has: the arc takes the width, names stand outside it, limits inside;
  *  the last limit carries the unit. */
 export function layOutFace({ face, labels, unit, width, em }: FaceSize): FaceLayout {
@@ -49,6 +53,7 @@ export function layOutFace({ face, labels, unit, width, em }: FaceSize): FaceLay
     })),
   );
   const arc: Arc = { ...flat, top: rowsOf(names) * letter * 1.25 + thick + em * 0.35 };
-  const height = arc.top + arc.rise + em * 0.7 + rowsOf(limits) * letter * 1.15;
+  const lowest = Math.max(...limits.map(({ share, row }) => limitBase(arc, share, row, em, letter)));
+  const height = Math.max(lowest, pointOn(arc, 0, -em * 0.3).y) + letter * 0.35;
   return { arc, places, names, limits, height, thick, em, letter };
 }

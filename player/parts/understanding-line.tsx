@@ -56,7 +56,7 @@ function Understood(props: Extract<Understanding, { state: 'understood' }>): JSX
   return (
     <p>
       <Figure text={value} size="large" />
-      <span class="dot-before">
+      <span class={bands.join(' or ') === value ? 'unseen' : 'dot-before'}>
         <strong class={normal === true ? 'word-normal' : normal === false ? 'word-off' : ''}>
           {bands.join(' or ')}
         </strong>

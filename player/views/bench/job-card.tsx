@@ -16,7 +16,7 @@ export function JobCard({ job }: { readonly job: JobSummary }): JSX.Element {
         {job.board}
       </a>
       <p class="card-state">
-        {stateWords[job.state]}
+        <span>{stateWords[job.state]}</span>
         {job.at !== '' && <span class="dot-before">{dayText(job.at)}</span>}
         {job.owner !== '' && <span class="dot-before">{job.owner}</span>}
       </p>

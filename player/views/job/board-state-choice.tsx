@@ -13,7 +13,7 @@ export function BoardStateChoice({ job, session }: BoardStateChoiceProps): JSX.E
   if (!session.loaded.tree.faults.some(({ comes }) => comes === 'sometimes')) return null;
   return (
     <Choice
-      label="While it is read, the board"
+      label="The board"
       value={job.board.value}
       onChoose={(state) => (job.board.value = state)}
       choices={[

@@ -33,9 +33,11 @@ export function Desk({ job, children, foot }: DeskProps): JSX.Element {
           Back
         </Action>
         {foot}
-        <Action rank="quiet" keys="Alt N" onAct={() => (job.dialog.value = { dialog: 'note' })}>
-          Note
-        </Action>
+        <span class="roomy">
+          <Action rank="quiet" keys="Alt N" onAct={() => (job.dialog.value = { dialog: 'note' })}>
+            Note
+          </Action>
+        </span>
         <Action rank="quiet" keys="Alt M" onAct={() => (job.dialog.value = { dialog: 'more' })}>
           More
         </Action>

@@ -5,15 +5,12 @@ import { Action } from '../../parts/action.tsx';
 
 interface KnownValueProps {
   readonly session: Session;
-  readonly known: Known | null;
-  /** The field is empty. */
-  readonly shown: boolean;
+  readonly known: Known;
   readonly onConfirm: () => void;
 }
 
 /** The value from before, offered while nothing is typed. */
-export function KnownValue({ session, known, shown, onConfirm }: KnownValueProps): JSX.Element | null {
-  if (!shown || known === null || known.bands.length === 0) return null;
+export function KnownValue({ session, known, onConfirm }: KnownValueProps): JSX.Element {
   const value = known.observation === null ? known.bands.join(' or ') : observationText(known.observation);
   const since = known.remedies < session.position.remedies.length;
   return (

@@ -7,13 +7,15 @@ interface MainActionProps {
   readonly children: string;
   readonly onAct: () => void;
   readonly disabled?: boolean;
+  /** What it means, in the line that stands under a field on other steps. */
+  readonly hint?: string;
 }
 
 /** A second Enter within this time belongs to the step before. */
 const settling = 350;
 
 /** The one way on of a step without a field, at the same place as everywhere; Enter takes it. */
-export function MainAction({ children, onAct, disabled = false }: MainActionProps): JSX.Element {
+export function MainAction({ children, onAct, disabled = false, hint = '' }: MainActionProps): JSX.Element {
   const shown = useRef(0);
   useEffect(() => {
     shown.current = performance.now();
@@ -23,8 +25,11 @@ export function MainAction({ children, onAct, disabled = false }: MainActionProp
   };
   useKeys({ Enter: act });
   return (
-    <Action rank="main" keys="Enter" disabled={disabled} onAct={act}>
-      {children}
-    </Action>
+    <>
+      <Action rank="main" keys="Enter" disabled={disabled} onAct={act}>
+        {children}
+      </Action>
+      <p class="understanding hint">{hint}</p>
+    </>
   );
 }

@@ -8,7 +8,7 @@ import { ExpectedPlate } from '../../parts/expected-plate.tsx';
 import { ReadingField } from '../../parts/reading-field.tsx';
 import { UnderstandingLine } from '../../parts/understanding-line.tsx';
 import { useKeys } from '../../parts/use-keys.ts';
-import { BoardStateChoice } from './board-state-choice.tsx';
+import { BoardStateToggle } from './board-state-toggle.tsx';
 import { Desk } from './desk.tsx';
 import { KnownValue } from './known-value.tsx';
 import { ReadingFace } from './reading-face.tsx';
@@ -32,8 +32,9 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
     if (await job.answer({ say: 'value', reading: reading.id, typed, board: job.board.value }))
       job.typed.value = '';
   };
+  const offersKnown = typed === '' && known !== null && known.bands.length > 0;
   const confirm = async () => {
-    if (known !== null && known.bands.length > 0) await job.answer({ say: 'confirm' });
+    if (offersKnown) await job.answer({ say: 'confirm' });
   };
   const type = (text: string) => {
     job.typed.value = text;
@@ -45,11 +46,14 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
     <Desk
       job={job}
       foot={
-        purpose === 'check' && (
-          <Action rank="quiet" keys="Alt C" onAct={() => (job.dialog.value = { dialog: 'cannot-read' })}>
-            Cannot read
-          </Action>
-        )
+        <>
+          {purpose === 'check' && (
+            <Action rank="quiet" keys="Alt C" onAct={() => (job.dialog.value = { dialog: 'cannot-read' })}>
+              Cannot read
+            </Action>
+          )}
+          <BoardStateToggle job={job} session={session} />
+        </>
       }
     >
       <div class="desk-title">
@@ -75,7 +79,6 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
         onType={type}
       />
       <ReadingWait app={app} job={job} session={session} reading={reading} />
-      <BoardStateChoice job={job} session={session} />
       <form
         class="answer-row"
         onSubmit={(event) => {
@@ -98,9 +101,12 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
         </Action>
       </form>
       <div id={`${id}-line`}>
-        <UnderstandingLine understanding={understanding} onOffer={type} />
+        {offersKnown ? (
+          <KnownValue session={session} known={known} onConfirm={() => void confirm()} />
+        ) : (
+          <UnderstandingLine understanding={understanding} onOffer={type} />
+        )}
       </div>
-      <KnownValue session={session} known={known} shown={typed === ''} onConfirm={() => void confirm()} />
     </Desk>
   );
 }

@@ -7,6 +7,7 @@ const keys: readonly (readonly [string, string])[] = [
   ['=', 'The value from before still stands, while the field is empty'],
   ['Alt B', 'One step back'],
   ['Alt C', 'This cannot be read'],
+  ['Alt R', 'The board runs now, or fails again, where a fault comes and goes'],
   ['Alt N', 'Write a note'],
   ['Alt W', 'Write down open work'],
   ['Alt S', 'How the board is set'],

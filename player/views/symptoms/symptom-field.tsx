@@ -28,7 +28,7 @@ export function SymptomField({ list, onTake }: SymptomFieldProps): JSX.Element {
           id="symptom"
           ref={field}
           class="field-input"
-          type="search"
+          type="text"
           autoComplete="off"
           placeholder="black screen"
           value={list.typed.value}

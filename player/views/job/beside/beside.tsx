@@ -37,12 +37,16 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
           onRetake={(reading, of) => (job.dialog.value = { dialog: 'retake', reading, of })}
         />
       </Ledger>
-      <Ledger title="Still possible" count={possible.length} open={open && possible.length <= 8}>
-        <FaultList session={session} standings={possible} />
-      </Ledger>
-      <Ledger title="Ruled out" count={settled.length} open={open && settled.length <= 8}>
-        <FaultList session={session} standings={settled} />
-      </Ledger>
+      {possible.length > 0 && (
+        <Ledger title="Still possible" count={possible.length} open={open && possible.length <= 8}>
+          <FaultList session={session} standings={possible} />
+        </Ledger>
+      )}
+      {settled.length > 0 && (
+        <Ledger title="Ruled out" count={settled.length} open={open && settled.length <= 8}>
+          <FaultList session={session} standings={settled} />
+        </Ledger>
+      )}
       <Ledger title="The way here" count={path.length} open={false}>
         <WalkedPath path={path} />
       </Ledger>

@@ -19,7 +19,12 @@ export function AcknowledgementStep({ job, session, question }: StepProps<'ackno
         ))}
       </StepBody>
       <Desk job={job}>
-        <MainAction onAct={() => void job.answer({ say: 'acknowledge' })}>I have read this</MainAction>
+        <MainAction
+          hint="It stands in the record that this was read. The words stay in sight."
+          onAct={() => void job.answer({ say: 'acknowledge' })}
+        >
+          I have read this
+        </MainAction>
       </Desk>
     </>
   );

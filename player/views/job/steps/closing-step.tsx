@@ -42,7 +42,9 @@ export function ClosingStep({ app, job, session }: StepProps<'closing'>): JSX.El
         />
       </StepBody>
       <Desk job={job}>
-        <MainAction onAct={() => void close()}>Close it as mended</MainAction>
+        <MainAction hint="The record is shown next, to print or to save." onAct={() => void close()}>
+          Close it as mended
+        </MainAction>
       </Desk>
     </>
   );

@@ -31,7 +31,12 @@ export function StopStep({ job, session, question }: StepProps<'stop'>): JSX.Ele
           </Action>
         }
       >
-        <MainAction onAct={() => (job.dialog.value = { dialog: 'close' })}>Close the job</MainAction>
+        <MainAction
+          hint="It can be taken up again at any time."
+          onAct={() => (job.dialog.value = { dialog: 'close' })}
+        >
+          Close the job
+        </MainAction>
       </Desk>
     </>
   );

@@ -30,7 +30,10 @@ export function SymptomStep({ job, session, question }: StepProps<'symptom'>): J
           </Action>
         }
       >
-        <MainAction onAct={() => void job.answer({ say: 'symptom', same: true })}>
+        <MainAction
+          hint="It counts as the first thing known of this board."
+          onAct={() => void job.answer({ say: 'symptom', same: true })}
+        >
           Yes, it does this
         </MainAction>
       </Desk>

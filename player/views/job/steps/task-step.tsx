@@ -9,6 +9,8 @@ import type { StepProps } from '../step-props.ts';
 import { useResolve } from '../use-resolve.ts';
 import { WaitTimer } from '../wait-timer.tsx';
 
+const minutesText = (minutes: number): string => `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`;
+
 /** Work to be done before the next reading, with its waiting time. */
 export function TaskStep({ app, job, session, question }: StepProps<'task'>): JSX.Element {
   const { section, waitingSince } = question;
@@ -20,10 +22,6 @@ export function TaskStep({ app, job, session, question }: StepProps<'task'>): JS
         <StepHead session={session} title={section.title} />
         <p class="task">
           <Inlines inlines={section.task} resolve={resolve} />
-        </p>
-        <p class="hint">
-          About {section.minutes} {section.minutes === 1 ? 'minute' : 'minutes'} of work
-          {waits && `, then ${section.wait} of waiting`}.
         </p>
         <QuietHazards session={session} />
         <Prose blocks={section.blocks} resolve={resolve} />
@@ -43,11 +41,19 @@ export function TaskStep({ app, job, session, question }: StepProps<'task'>): JS
           <WaitTimer clock={app.ports.clock} since={waitingSince} minutes={section.wait} />
         )}
         {waits && waitingSince === null ? (
-          <MainAction key="wait" onAct={() => void job.answer({ say: 'wait' })}>
-            {`Start the ${section.wait} minutes`}
+          <MainAction
+            key="wait"
+            hint={`About ${minutesText(section.minutes)} of work, then ${minutesText(section.wait)} of waiting.`}
+            onAct={() => void job.answer({ say: 'wait' })}
+          >
+            {`Done: start the wait of ${minutesText(section.wait)}`}
           </MainAction>
         ) : (
-          <MainAction key="done" onAct={() => void job.answer({ say: 'done' })}>
+          <MainAction
+            key="done"
+            hint={`About ${minutesText(section.minutes)} of work.`}
+            onAct={() => void job.answer({ say: 'done' })}
+          >
             Done
           </MainAction>
         )}

@@ -39,7 +39,12 @@ export function TooCloseStep({ job, session, question }: StepProps<'too-close'>)
         </ul>
       </StepBody>
       <Desk job={job}>
-        <MainAction onAct={() => void job.answer({ say: 'back' })}>Measure again</MainAction>
+        <MainAction
+          hint="Or choose a way above; the record says that it was assumed."
+          onAct={() => void job.answer({ say: 'back' })}
+        >
+          Measure again
+        </MainAction>
       </Desk>
     </>
   );
