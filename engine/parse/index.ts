@@ -1,2 +1,3 @@
 export { openBlock } from './open-block.ts';
 export { parseBody } from './parse-body.ts';
+export { parseFrontMatter } from './parse-front-matter.ts';

@@ -7,7 +7,7 @@ const byteOrderMark = '\uFEFF';
 const mark = /^---[ \t]*$/;
 /** What editors and hands make of the mark: `----`, `—`, ` ---`, `--- yaml`. */
 const nearMark = /^[ \t]*(?:-{2,}|[–—―]+)[ \t]*(?:#.*|yaml)?$/;
-const fact = /^(?:"[^"]*"|'[^']*'|[\p{L}_][\p{L}\p{N}_ -]*?)\s*:(?:[\s\u00A0]|$)/u;
+const fact = /^(?:"[^"]*"|'[^']*'|[\p{L}_][\p{L}\p{N}_ -]*):(?:[\s\u00A0]|$)/u;
 /** A line that may stand among facts: a key, something indented, a list item, a comment, a closing bracket, nothing. */
 const factual = /^(?:\s|#|-\s|[}\]]|$)/;
 

@@ -1,0 +1,104 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { FrontMatter, Path } from '../model/front-matter.ts';
+import type { Slice } from '../model/source.ts';
+import type { Span } from '../model/span.ts';
+import type { Staged } from '../model/staged.ts';
+import { cutEntries, type Entry } from './yaml/cut-entries.ts';
+import { type FactNode, type FactPair, shiftedPair } from './yaml/fact-node.ts';
+import { parseEntry } from './yaml/parse-entry.ts';
+import { placeOf } from './yaml/place-of.ts';
+import { plainData } from './yaml/plain-data.ts';
+
+/**
+ * The facts of a file as data, with the way back to their places.
+ *
+ * Every scalar is text. Entries are parsed one by one, so that an error in one leaves the others whole.
+ */
+export function parseFrontMatter(front: Slice): Staged<FrontMatter> {
+  const reader = new EntryReader(front);
+  const pairs = reader.pairs(cutEntries(front.text));
+  const root: FactNode = { kind: 'table', ...firstLine(front), pairs };
+  const value: FrontMatter = {
+    data: plainData(root),
+    spanOf: (path: Path, part: 'key' | 'value' = 'value'): Span => placeOf(root, path, part),
+  };
+  return { value, diagnostics: reader.diagnostics };
+}
+
+class EntryReader {
+  readonly diagnostics: Diagnostic[] = [];
+  private readonly front: Slice;
+
+  constructor(front: Slice) {
+    this.front = front;
+  }
+
+  /** The pairs of neighbouring entries, each key once. */
+  pairs(entries: readonly Entry[]): readonly FactPair[] {
+    const known = new Map<string, FactPair>();
+    const indent = this.indentOf(entries[0]);
+    for (const entry of entries) {
+      if (entry.misplaced) this.badIndent(entry, indent);
+      for (const pair of this.pairsOf(entry)) {
+        const first = known.get(pair.key);
+        if (first === undefined) known.set(pair.key, pair);
+        else {
+          const [span, related] = [pair, first].map(({ from, to }) => ({ from, to })) as [Span, Span];
+          this.diagnostics.push({ code: 'duplicate-key', key: pair.key, span, related });
+        }
+      }
+    }
+    return [...known.values()];
+  }
+
+  private pairsOf(entry: Entry): readonly FactPair[] {
+    const [first] = entry.entries;
+    if (first === undefined) return this.parsed(entry.from, entry.to);
+    const [head] = this.parsed(entry.from, first.from);
+    const pairs = this.pairs(entry.entries);
+    if (head === undefined) return [];
+    const to = pairs.at(-1)?.value.to ?? head.to;
+    return [{ ...head, value: { kind: 'table', from: this.front.from + first.from, to, pairs } }];
+  }
+
+  private parsed(from: number, to: number): readonly FactPair[] {
+    const at = this.front.from + from;
+    const { pairs, diagnostics } = parseEntry(this.front.text.slice(from, to));
+    this.diagnostics.push(...diagnostics.map((diagnostic) => movedDiagnostic(diagnostic, at)));
+    return pairs.map((pair) => shiftedPair(pair, (offset) => offset + at));
+  }
+
+  private badIndent(entry: Entry, indent: string): void {
+    const from = this.front.from + entry.from;
+    const own = this.indentOf(entry).length;
+    const words = /^[^\r\n]*/.exec(this.front.text.slice(entry.from + own, entry.to))?.[0].trimEnd() ?? '';
+    const span = { from: from + own, to: from + own + words.length };
+    const edits = [{ from, to: from + own, insert: indent }];
+    this.diagnostics.push({ code: 'bad-indent', span, fix: { title: 'Move the line', edits } });
+  }
+
+  private indentOf(entry: Entry | undefined): string {
+    return entry === undefined ? '' : (/^ */.exec(this.front.text.slice(entry.from))?.[0] ?? '');
+  }
+}
+
+function movedDiagnostic(diagnostic: Diagnostic, by: number): Diagnostic {
+  const moved = <Place extends Span>(place: Place): Place => ({
+    ...place,
+    from: place.from + by,
+    to: place.to + by,
+  });
+  return {
+    ...diagnostic,
+    span: moved(diagnostic.span),
+    ...(diagnostic.related && { related: moved(diagnostic.related) }),
+    ...(diagnostic.fix && { fix: { ...diagnostic.fix, edits: diagnostic.fix.edits.map(moved) } }),
+  };
+}
+
+/** Where the facts as a whole are pointed at. */
+function firstLine({ text, from }: Slice): Span {
+  const start = /^\s*/.exec(text)?.[0].length ?? 0;
+  const length = text.slice(start).search(/[\r\n]|$/);
+  return { from: from + start, to: from + start + length };
+}
