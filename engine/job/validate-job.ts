@@ -3,7 +3,7 @@ import compiledTreeSchema from '../../schema/compiled-tree.schema.json' with { t
 import jobSchema from '../../schema/job.schema.json' with { type: 'json' };
 import machineSchema from '../../schema/machine.schema.json' with { type: 'json' };
 
-const ajv = new Ajv2020({ allErrors: false, strict: true, allowUnionTypes: true });
+const ajv = new Ajv2020({ allErrors: false, strict: true, strictRequired: false, allowUnionTypes: true, discriminator: true });
 ajv.addSchema([machineSchema, compiledTreeSchema, jobSchema]);
 
 /** Why `data` is not a job: one sentence for each thing that is wrong, none where it is one. */
