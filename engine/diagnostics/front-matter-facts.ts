@@ -24,11 +24,23 @@ export type YamlFacts =
   | { readonly code: 'entry-too-large'; readonly characters: number; readonly limit: number };
 
 /** The parts of YAML that facts do without. */
-export type YamlFeature = 'anchor' | 'alias' | 'tag' | 'merge key' | 'key that is no text' | 'directive' | 'document end';
+export type YamlFeature =
+  | 'anchor'
+  | 'alias'
+  | 'tag'
+  | 'merge key'
+  | 'key that is no text'
+  | 'directive'
+  | 'document end';
 
 /** Where the facts have the wrong shape. */
 export type ShapeFacts =
-  | { readonly code: 'unknown-key'; readonly key: string; readonly near: readonly string[]; readonly keys: readonly string[] }
+  | {
+      readonly code: 'unknown-key';
+      readonly key: string;
+      readonly near: readonly string[];
+      readonly keys: readonly string[];
+    }
   | { readonly code: 'missing-key'; readonly key: string; readonly of: string }
   | { readonly code: 'empty-value'; readonly key: string }
   | { readonly code: 'wrong-shape'; readonly key: string; readonly expected: string; readonly found: Shape }
@@ -46,7 +58,12 @@ export type Shape = 'text' | 'list' | 'table';
 
 /** Where the facts contradict each other. */
 export type MeaningFacts =
-  | { readonly code: 'name-form'; readonly name: string; readonly of: NameKind; readonly instead: string | null }
+  | {
+      readonly code: 'name-form';
+      readonly name: string;
+      readonly of: NameKind;
+      readonly instead: string | null;
+    }
   | { readonly code: 'reserved-word'; readonly name: string; readonly of: NameKind }
   | { readonly code: 'option-twice'; readonly option: string }
   | { readonly code: 'setting-and-reading'; readonly name: string }
