@@ -59,7 +59,7 @@ function compileFile(path: string, id: string): readonly CompiledTree[] {
   const text = readFileSync(path, 'utf8');
   const { tree, diagnostics } = compileTree(text, { id });
   const told = diagnostics.filter((one) => tree === null || describe(one).severity !== 'hint');
-  for (const one of told) console.warn(formatDiagnostic(one, { path, text }));
+  for (const one of told) console.warn(formatDiagnostic(path, text, one));
   if (tree === null) console.error(`${path}: left out, because it has errors`);
   return tree === null ? [] : [tree];
 }

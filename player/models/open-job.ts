@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { BoardState, Entry } from '../../engine/model/entry.ts';
 import {
   type Answer,
@@ -68,25 +68,36 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
   const dialog = signal<DialogName | null>(null);
   const writing = signal(false);
 
+  /** Moves the screen on. What is typed stays only as long as the same thing is asked for. */
+  const show = (session: Session, entered: boolean) =>
+    batch(() => {
+      const before = state.value.state === 'ready' ? askedOf(state.value.session) : null;
+      if (entered || (before !== null && before !== askedOf(session))) typed.value = '';
+      state.value = { state: 'ready', session };
+    });
+
   const load = async () => {
     const job = await ports.store.load(id);
-    state.value = job.ok
-      ? { state: 'ready', session: replay(job.value.tree, job.value.entries) }
-      : { state: 'failed', why: storeProblemWords(job.problem) };
+    if (job.ok) show(replay(job.value.tree, job.value.entries), false);
+    else if (state.value.state !== 'ready')
+      state.value = { state: 'failed', why: storeProblemWords(job.problem) };
   };
 
   const refuseStore = async (problem: StoreProblem) => {
+    const text = typed.value.trim();
     if (problem.kind === 'moved-on') await load();
-    said.value = notice('refused', storeProblemWords(problem), { offerFile: problem.kind !== 'moved-on' });
+    const lost = text !== '' && typed.value === '' ? `. Typed was "${text}"` : '';
+    const words = storeProblemWords(problem) + lost;
+    said.value = notice('refused', words, { offerFile: problem.kind !== 'moved-on' });
     return false;
   };
 
-  const enter = async (session: Session, entry: Entry): Promise<boolean> => {
+  const enter = async (session: Session, entry: Entry, fromField: boolean): Promise<boolean> => {
     const next = apply(session, entry);
     const held = session.entries.length;
     const stored = await ports.store.append(id, held, [entry], summaryOf(id, next));
     if (!stored.ok) return refuseStore(stored.problem);
-    state.value = { state: 'ready', session: next };
+    show(next, fromField);
     ports.windows.tell({ job: id, entries: held + 1 });
     return true;
   };
@@ -96,13 +107,16 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
     if (now.state !== 'ready' || writing.value) return false;
     const entry = entryFor(now.session, given, ports.clock.now());
     if (!entry.ok) {
-      said.value = notice('refused', entry.refusal.text, { offers: entry.refusal.offers });
+      const tone = given.say === 'back' ? 'told' : 'refused';
+      said.value = notice(tone, entry.refusal.text, {
+        offers: given.say === 'value' ? entry.refusal.offers : [],
+      });
       return false;
     }
     said.value = null;
     writing.value = true;
     try {
-      return await enter(now.session, entry.value);
+      return await enter(now.session, entry.value, given.say === 'value');
     } finally {
       writing.value = false;
     }
@@ -138,4 +152,11 @@ function fromEarlierDay(session: Session, now: string): boolean {
   const last = session.entries.at(-1);
   const asked: Question['ask'] = questionOf(session).ask;
   return last !== undefined && asked !== 'nothing' && asked !== 'opening' && dayOf(last.at) !== dayOf(now);
+}
+
+/** What the field is for; null where there is none. */
+function askedOf(session: Session): string | null {
+  const question = questionOf(session);
+  if (question.ask === 'reading') return `reading ${question.reading.id}`;
+  return question.ask === 'setting' ? `setting ${question.setting.id}` : null;
 }

@@ -29,8 +29,7 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
 
   const commit = async () => {
     if (!valid || job.writing.value) return;
-    if (await job.answer({ say: 'value', reading: reading.id, typed, board: job.board.value }))
-      job.typed.value = '';
+    await job.answer({ say: 'value', reading: reading.id, typed, board: job.board.value });
   };
   const offersKnown = typed === '' && known !== null && known.bands.length > 0;
   const confirm = async () => {

@@ -1,0 +1,32 @@
+import { describe, expect, test } from 'vitest';
+import { splitFigure } from '../../../player/parts/figure.tsx';
+import { shortRange } from '../../../player/parts/short-range.ts';
+
+describe('splitFigure()', () => {
+  test.each([
+    ['25.2 MHz', '25.2', 'MHz'],
+    ['-12 V dc', '-12', 'V dc'],
+    ['> 200 kΩ', '> 200', 'kΩ'],
+    ['39.6 … 40.4 MHz', '39.6 … 40.4', 'MHz'],
+    ['at least 4 V', 'at least 4', 'V'],
+    ['steady', 'steady', ''],
+    ['0D', '0D', ''],
+    ['done (FF)', 'done (FF)', ''],
+  ])('splits "%s"', (text, number, unit) => {
+    expect(splitFigure(text)).toEqual({ number, unit });
+  });
+});
+
+describe('shortRange()', () => {
+  test('writes a unit that both ends share once', () => {
+    expect(shortRange('39.6 MHz .. 40.4 MHz')).toBe('39.6 … 40.4 MHz');
+  });
+
+  test('keeps units that differ', () => {
+    expect(shortRange('900 Ω .. 1.1 kΩ')).toBe('900 Ω … 1.1 kΩ');
+  });
+
+  test('leaves everything else alone', () => {
+    expect(shortRange('at most 0.7 V')).toBe('at most 0.7 V');
+  });
+});
