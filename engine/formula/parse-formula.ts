@@ -112,13 +112,9 @@ function parseTokens(tokens: readonly Token[], end: number): Parsed<Formula> {
       });
     } else if (args.length < row.arity.least || args.length > row.arity.most) {
       const { least, most } = row.arity;
-      problems.push(
-        syntax(
-          place,
-          `${least === most ? least : `${least} to ${most}`} values for ${name.text}`,
-          `${args.length}`,
-        ),
-      );
+      const wanted = least === most ? `${least}` : `${least} to ${most}`;
+      const expected = `${wanted} ${most === 1 ? 'value' : 'values'} for ${name.text}`;
+      problems.push(syntax(place, expected, `${args.length}`));
     }
     return placed(made, place.from, place.to);
   };
