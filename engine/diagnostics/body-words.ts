@@ -1,10 +1,9 @@
 import type { BodyFacts } from './body-facts.ts';
+import { anyOf, listed, short } from './phrases.ts';
 import type { WordTable } from './words.ts';
 
-const list = (names: readonly string[]): string => names.map((name) => `"${name}"`).join(', ');
-const otherwiseNear = (near: readonly string[], fallback: string): string =>
-  near.length === 0 ? fallback : `Did you mean ${near.map((name) => `"${name}"`).join(' or ')}?`;
-const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
+const meant = (near: readonly string[], fallback: string): string =>
+  near.length === 0 ? fallback : `Did you mean ${anyOf(near)}?`;
 
 const conditionShape =
   'Write it as `low`, `low, none`, `v5 is low`, `v5 is not good and pg is low`, `all good`, `otherwise` or `cannot read`';
@@ -14,7 +13,9 @@ export const bodyWords: WordTable<BodyFacts> = {
   'condition-syntax': {
     severity: 'error',
     wrong: ({ expected, found }) =>
-      found === '' ? `The condition ends where ${expected} is expected` : `Expected ${expected} but found "${found}"`,
+      found === ''
+        ? `The condition ends where ${expected} is expected`
+        : `Expected ${expected} but found "${found}"`,
     mend: () => conditionShape,
   },
   'condition-word': {
@@ -29,7 +30,8 @@ export const bodyWords: WordTable<BodyFacts> = {
   },
   'or-before-clause': {
     severity: 'error',
-    wrong: ({ name }) => `"or" stands before the clause about "${name}", but only bands of one reading are joined by it`,
+    wrong: ({ name }) =>
+      `"or" stands before the clause about "${name}", but only bands of one reading are joined by it`,
     mend: () => 'Write two lines that lead to the same section, one for each clause',
   },
 
@@ -51,7 +53,10 @@ export const bodyWords: WordTable<BodyFacts> = {
   'lead-line-twice': {
     severity: 'error',
     wrong: ({ word }) => `"${word}" stands twice in this section`,
-    mend: ({ word }) => (word === 'Do' || word === 'Then' || word === 'Stop' ? 'Make two sections of it' : 'Put all names into one line'),
+    mend: ({ word }) =>
+      word === 'Do' || word === 'Then' || word === 'Stop'
+        ? 'Make two sections of it'
+        : 'Put all names into one line',
   },
   'lead-line-alone': {
     severity: 'error',
@@ -82,7 +87,9 @@ export const bodyWords: WordTable<BodyFacts> = {
     severity: 'error',
     wrong: ({ word }) => `Nothing follows "${word}"`,
     mend: ({ word }) =>
-      word === 'Do' ? 'Say in the same paragraph what to do; a list may follow below' : 'Say in the same paragraph what there is to say',
+      word === 'Do'
+        ? 'Say in the same paragraph what to do; a list may follow below'
+        : 'Say in the same paragraph what there is to say',
   },
   'name-twice': {
     severity: 'error',
@@ -93,7 +100,9 @@ export const bodyWords: WordTable<BodyFacts> = {
     severity: 'error',
     wrong: ({ fault }) => `Nothing says how to mend "${fault}"`,
     mend: ({ fault, several }) =>
-      several ? `Add a heading "### \`${fault}\`" and the remedy below it` : 'Describe the remedy between Fault and Prove',
+      several
+        ? `Add a heading "### \`${fault}\`" and the remedy below it`
+        : 'Describe the remedy between Fault and Prove',
   },
 
   'outcomes-without-read': {
@@ -205,11 +214,12 @@ export const bodyWords: WordTable<BodyFacts> = {
   'hazard-place': {
     severity: 'error',
     wrong: ({ word }) => `A ${word} stands where it would not have to be acknowledged`,
-    mend: ({ word }) => `Make it a quote at the very left: "> **${word.charAt(0).toUpperCase()}${word.slice(1)}** …"`,
+    mend: ({ word }) =>
+      `Make it a quote at the very left: "> **${word.charAt(0).toUpperCase()}${word.slice(1)}** …"`,
   },
   html: {
     severity: 'error',
-    wrong: ({ text }) => `"${short(text.split('\n', 1)[0] ?? '')}" is HTML, which trees do not have`,
+    wrong: ({ text }) => `"${short(text)}" is HTML, which trees do not have`,
     mend: () => 'Write it in Markdown; to show "<" itself, put it into a code span or write "\\<"',
   },
   'link-definition': {
@@ -246,37 +256,42 @@ export const bodyWords: WordTable<BodyFacts> = {
   'no-section-named': {
     severity: 'error',
     wrong: ({ slug }) => `No section of this file is called "#${short(slug)}"`,
-    mend: ({ near }) => otherwiseNear(near.map((slug) => `#${slug}`), 'Add the section, or link to one that exists'),
+    mend: ({ near }) =>
+      meant(
+        near.map((slug) => `#${slug}`),
+        'Add the section, or link to one that exists',
+      ),
   },
   'no-reading-named': {
     severity: 'error',
     wrong: ({ name }) => `No reading is called "${short(name)}"`,
-    mend: ({ near }) => otherwiseNear(near, 'Declare it under "readings:" in the front-matter'),
+    mend: ({ near }) => meant(near, 'Declare it under "readings:" in the front-matter'),
   },
   'no-fault-named': {
     severity: 'error',
     wrong: ({ name }) => `No fault is called "${short(name)}"`,
-    mend: ({ near }) => otherwiseNear(near, 'Declare it under "faults:" in the front-matter'),
+    mend: ({ near }) => meant(near, 'Declare it under "faults:" in the front-matter'),
   },
   'nothing-named': {
     severity: 'error',
     wrong: ({ name }) => `Neither a reading nor a setting is called "${short(name)}"`,
-    mend: ({ near }) => otherwiseNear(near, 'Name a reading of this check, or a setting with options'),
+    mend: ({ near }) => meant(near, 'Name a reading of this check, or a setting with options'),
   },
   'no-band-named': {
     severity: 'error',
     wrong: ({ name, band }) => `"${name}" has no band "${short(band)}"`,
-    mend: ({ near, bands }) => otherwiseNear(near, `Use one of ${list(bands)}`),
+    mend: ({ near, bands }) => meant(near, `Use one of ${listed(bands)}`),
   },
   'bare-band': {
     severity: 'error',
-    wrong: ({ band, readings }) => `"${short(band)}" could speak of any of ${list(readings)}`,
-    mend: ({ band }) => (band === 'good' ? 'Write "all good", or name the reading: v5 is good' : 'Name the reading: v5 is low'),
+    wrong: ({ band, readings }) => `"${short(band)}" could speak of any of ${listed(readings)}`,
+    mend: ({ band }) =>
+      band === 'good' ? 'Write "all good", or name the reading: v5 is good' : 'Name the reading: v5 is low',
   },
   'not-read-here': {
     severity: 'error',
     wrong: ({ name }) => `This check does not read "${name}"`,
-    mend: ({ readings }) => `Add it to the Read line, or ask for ${list(readings)}`,
+    mend: ({ readings }) => `Add it to the Read line, or ask for ${listed(readings)}`,
   },
   'setting-without-options': {
     severity: 'error',

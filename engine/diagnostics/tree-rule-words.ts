@@ -1,3 +1,4 @@
+import { short } from './phrases.ts';
 import type { Example, TreeRuleFacts } from './tree-rule-facts.ts';
 import type { WordTable } from './words.ts';
 
@@ -10,9 +11,12 @@ const said = (example: Example): string => {
 export const treeRuleWords: WordTable<TreeRuleFacts> = {
   'not-a-tree': {
     severity: 'error',
-    wrong: ({ kind }) => (kind === null ? 'This file does not say that it is a tree' : `This file is a ${kind}, not a tree`),
+    wrong: ({ kind }) =>
+      kind === null ? 'This file does not say that it is a tree' : `This file is a ${kind}, not a tree`,
     mend: ({ kind }) =>
-      kind === null ? 'Begin it with "---", "format: 1", "kind: tree"; see schema/README.md' : 'Only trees can be compiled',
+      kind === null
+        ? 'Begin it with "---", "format: 1", "kind: tree"; see schema/README.md'
+        : 'Only trees can be compiled',
   },
   'no-sections': {
     severity: 'error',
@@ -34,20 +38,21 @@ export const treeRuleWords: WordTable<TreeRuleFacts> = {
   },
   'outcome-never-matches': {
     severity: 'warning',
-    wrong: ({ written }) => `"${written}" can never be taken, because the lines above it take everything it fits`,
+    wrong: ({ written }) =>
+      `"${short(written)}" can never be taken, because the lines above it take everything it fits`,
     mend: () => 'Move it up, or take it away',
   },
   'unreachable-section': {
     severity: 'warning',
-    wrong: ({ title }) => `Nothing leads to the section "${title}"`,
+    wrong: ({ title }) => `Nothing leads to the section "${short(title)}"`,
     mend: () => 'Link to it from an outcome or a Then, or take it away',
   },
   'no-way-on': {
     severity: 'error',
     wrong: ({ titles }) =>
       titles.length === 1
-        ? `The section "${titles[0]}" only leads back to itself`
-        : `A walk goes round for ever: ${titles.map((title) => `"${title}"`).join(' → ')}`,
+        ? `The section "${short(titles[0] ?? '')}" only leads back to itself`
+        : `A walk goes round for ever: ${titles.map((title) => `"${short(title)}"`).join(' → ')}`,
     mend: () => 'Let one outcome lead on to a fault or a stop',
   },
   'fault-without-section': {
@@ -57,12 +62,12 @@ export const treeRuleWords: WordTable<TreeRuleFacts> = {
   },
   'fault-with-two-sections': {
     severity: 'error',
-    wrong: ({ fault, first }) => `The fault "${fault}" already has the section "${first}"`,
+    wrong: ({ fault, first }) => `The fault "${fault}" already has the section "${short(first)}"`,
     mend: () => 'Lead both ways to one section',
   },
   'end-without-proof': {
     severity: 'warning',
-    wrong: ({ title }) => `Nothing proves that the remedy of "${title}" worked`,
+    wrong: ({ title }) => `Nothing proves that the remedy of "${short(title)}" worked`,
     mend: () => 'Add the readings to take again: Prove `a`, `b`.',
   },
   'unused-reading': {
