@@ -2,6 +2,7 @@ import type { StoredQuantity } from '../../engine/model/exact.ts';
 import type { Observation } from '../../engine/model/observation.ts';
 import type { ResolvedScale } from '../../engine/model/resolved-scale.ts';
 import { fractionOf, quantityParts } from '../../engine/quantity/index.ts';
+import { asShown } from '../parts/as-shown.ts';
 import type { Pointer } from '../parts/needle.tsx';
 import type { Face } from '../parts/scale-geometry.ts';
 
@@ -22,7 +23,7 @@ export function gaugeOf(scale: ResolvedScale, normal: readonly string[]): GaugeF
   const labels = limits.map((limit) => quantityParts({ ...limit, unit: scale.unit }).number);
   return {
     face: { bands: scale.bands, limits: limits.map(numberOf), normal },
-    labels: labels.map((label) => label.replace('-', '−')),
+    labels: labels.map(asShown),
     unit: scale.unit,
     nominal: scale.nominal === null ? null : numberOf(scale.nominal),
   };

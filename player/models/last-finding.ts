@@ -12,6 +12,8 @@ const effectWords: Record<DoneRemedy['effect'], string> = {
 
 /** The last thing that was found out or done, in one sentence; null before the first. */
 export function lastFinding(session: Session): string | null {
+  const mended = session.closed?.mended ? session.position.remedies.at(-1) : undefined;
+  if (mended !== undefined) return repairWords(session, mended.fault);
   for (const entry of [...session.entries].reverse()) {
     const finding = findingOf(session, entry);
     if (finding !== null) return finding;

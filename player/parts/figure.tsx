@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { shortRange } from './short-range.ts';
+import { asShown } from './as-shown.ts';
 
 interface FigureProps {
   /** A value as the engine prints it: `25.2 MHz`, `> 200 kΩ`, `48 … 52 MHz`, `none`. */
@@ -15,7 +15,7 @@ export function splitFigure(text: string): { readonly number: string; readonly u
 
 /** A value with its unit in smaller letters, never broken over two lines. */
 export function Figure({ text, size }: FigureProps): JSX.Element {
-  const { number, unit } = splitFigure(shortRange(text).replace(/-(?=\d)/g, '−'));
+  const { number, unit } = splitFigure(asShown(text));
   return (
     <span class={`figure figure-${size}`}>
       {number}

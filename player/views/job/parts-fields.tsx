@@ -29,8 +29,7 @@ export function PartsFields({ which, lines }: PartsFieldsProps): JSX.Element {
         <div class="part-line" key={index}>
           <TextField label="Part" value={line.what} onType={(what) => change(index, { what })} />
           <TextField
-            label="Cost"
-            hint="3.20 EUR"
+            label="Cost, with currency"
             value={line.cost}
             onType={(cost) => change(index, { cost })}
           />

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { RecordReading } from '../../../engine/model/record.ts';
+import { asShown } from '../../parts/as-shown.ts';
 import { Figure } from '../../parts/figure.tsx';
-import { shortRange } from '../../parts/short-range.ts';
 
 interface RecordReadingsProps {
   readonly readings: readonly RecordReading[];
@@ -40,7 +40,7 @@ export function RecordReadings({ readings, whole = false }: RecordReadingsProps)
                 {row.mark !== null && `, ${row.mark}`}
               </td>
               <td>{row.bands.join(' or ')}</td>
-              <td>{shortRange(row.expected)}</td>
+              <td>{asShown(row.expected)}</td>
               <td>{row.aside ?? row.verdict}</td>
             </tr>
           ))}

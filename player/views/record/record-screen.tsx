@@ -56,8 +56,14 @@ function RecordTools({ page, back }: { readonly page: RecordPage; readonly back:
           { value: 'bench', text: 'the bench' },
         ]}
       />
-      <Action onAct={page.saveText}>Save as text</Action>
-      <Action onAct={page.saveData}>Save as data</Action>
+      <span class="record-save">
+        <Action rank="quiet" onAct={page.saveText}>
+          Save as text
+        </Action>
+        <Action rank="quiet" onAct={page.saveData}>
+          Save as data
+        </Action>
+      </span>
       <Action rank="main" onAct={page.print}>
         Print
       </Action>

@@ -29,14 +29,7 @@ export function RecordSheet({ record, audience }: RecordSheetProps): JSX.Element
         <Fact name="Owner" value={record.owner} />
         <Fact name="As brought in" value={record.story} />
         <Fact name="Symptom" value={record.tree.symptom} />
-        <Fact
-          name="On the bench"
-          value={
-            record.closed === null
-              ? `since ${dayText(record.opened)}`
-              : `${dayText(record.opened)} to ${dayText(record.closed)}`
-          }
-        />
+        <Fact name="On the bench" value={benchDays(record)} />
         {record.settings.map(({ id, is, value }) => (
           <Fact key={id} name={is} value={value} />
         ))}
@@ -57,6 +50,12 @@ export function RecordSheet({ record, audience }: RecordSheetProps): JSX.Element
       {audience === 'bench' && <BenchCopy record={record} />}
     </article>
   );
+}
+
+function benchDays({ opened, closed }: JobRecord): string {
+  if (closed === null) return `since ${dayText(opened)}`;
+  const [from, to] = [dayText(opened), dayText(closed)];
+  return from === to ? from : `${from} to ${to}`;
 }
 
 function Fact({ name, value }: { readonly name: string; readonly value: string }): JSX.Element | null {

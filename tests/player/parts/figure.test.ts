@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { asShown } from '../../../player/parts/as-shown.ts';
 import { splitFigure } from '../../../player/parts/figure.tsx';
-import { shortRange } from '../../../player/parts/short-range.ts';
 
 describe('splitFigure()', () => {
   test.each([
@@ -17,16 +17,16 @@ describe('splitFigure()', () => {
   });
 });
 
-describe('shortRange()', () => {
+describe('asShown()', () => {
   test('writes a unit that both ends share once', () => {
-    expect(shortRange('39.6 MHz .. 40.4 MHz')).toBe('39.6 … 40.4 MHz');
+    expect(asShown('39.6 MHz .. 40.4 MHz')).toBe('39.6 … 40.4 MHz');
   });
 
   test('keeps units that differ', () => {
-    expect(shortRange('900 Ω .. 1.1 kΩ')).toBe('900 Ω … 1.1 kΩ');
+    expect(asShown('900 Ω .. 1.1 kΩ')).toBe('900 Ω … 1.1 kΩ');
   });
 
   test('leaves everything else alone', () => {
-    expect(shortRange('at most 0.7 V')).toBe('at most 0.7 V');
+    expect(asShown('at most 0.7 V')).toBe('at most 0.7 V');
   });
 });

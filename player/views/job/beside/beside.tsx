@@ -26,7 +26,8 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
   const rows = readingRows(session);
   const standings = faultStandings(session);
   const possible = standings.filter(({ state }) => state === 'possible');
-  const settled = standings.filter(({ state }) => state !== 'possible');
+  const ruledOut = standings.filter(({ state }) => state === 'ruled out');
+  const tried = standings.filter(({ state }) => state === 'mended' || state === 'put aside');
   const path = pathOf(session.position);
   const work = openWorkOf(session.entries);
   return (
@@ -42,9 +43,14 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
           <FaultList session={session} standings={possible} />
         </Ledger>
       )}
-      {settled.length > 0 && (
-        <Ledger title="Ruled out" count={settled.length} open={open && settled.length <= 8}>
-          <FaultList session={session} standings={settled} />
+      {ruledOut.length > 0 && (
+        <Ledger title="Ruled out" count={ruledOut.length} open={open && ruledOut.length <= 8}>
+          <FaultList session={session} standings={ruledOut} />
+        </Ledger>
+      )}
+      {tried.length > 0 && (
+        <Ledger title="Mended or put aside" count={tried.length} open={open}>
+          <FaultList session={session} standings={tried} />
         </Ledger>
       )}
       <Ledger title="The way here" count={path.length} open={false}>

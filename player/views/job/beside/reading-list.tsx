@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import type { ReadingRow } from '../../../models/reading-rows.ts';
+import { asShown } from '../../../parts/as-shown.ts';
 import { Figure } from '../../../parts/figure.tsx';
-import { shortRange } from '../../../parts/short-range.ts';
 
 interface ReadingListProps {
   readonly rows: readonly ReadingRow[];
@@ -27,7 +27,7 @@ export function ReadingList({ rows, onRetake }: ReadingListProps): JSX.Element {
             {row.judged &&
               row.verdict !== 'normal' &&
               row.expected !== '' &&
-              `should be ${shortRange(row.expected)}`}
+              `should be ${asShown(row.expected)}`}
             {row.given && ' · from the symptom'}
             {row.looks > 1 && ` · read ${row.looks} times`}
             {row.stale && ' · the board was set otherwise'}

@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { Action } from '../../../parts/action.tsx';
 import { Prose } from '../../../parts/prose.tsx';
 import { Desk } from '../desk.tsx';
+import { MainAction } from '../main-action.tsx';
 import { PartsFields } from '../parts-fields.tsx';
 import { QuietHazards } from '../quiet-hazards.tsx';
 import { StepBody, StepHead } from '../step.tsx';
@@ -49,17 +50,16 @@ export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX
         }
       >
         <form
-          class="remedy-form"
           onSubmit={(event) => {
             event.preventDefault();
             mend();
           }}
         >
           <PartsFields which={which} lines={lines} />
-          <Action rank="main" keys="Enter" submit>
-            It is done: prove it
-          </Action>
         </form>
+        <MainAction hint="The proof follows, reading by reading." onAct={mend}>
+          It is done: prove it
+        </MainAction>
       </Desk>
     </>
   );

@@ -12,9 +12,14 @@ import type { StepProps } from '../step-props.ts';
 export function TooCloseStep({ job, session, question }: StepProps<'too-close'>): JSX.Element {
   const { section, ways } = question;
   const { readings, sections } = session.loaded;
-  const open = section.readings
-    .filter((id) => (latest(session, id)?.bands.length ?? 0) !== 1)
-    .map((id) => readings.get(id)?.is ?? id);
+  const open = section.readings.filter((id) => (latest(session, id)?.bands.length ?? 0) !== 1);
+  const names = open.map((id) => readings.get(id)?.is ?? id);
+  const measureAgain = () => {
+    const reading = open.find((id) => session.position.taken.has(id));
+    const of = session.position.taken.get(reading ?? '');
+    if (reading === undefined || of === undefined) void job.answer({ say: 'back' });
+    else job.dialog.value = { dialog: 'retake', reading, of };
+  };
   const assume = (target: string) => () => void job.answer({ say: 'assume', target });
   useKeys(
     Object.fromEntries(ways.slice(0, 9).map(({ target }, index) => [String(index + 1), assume(target)])),
@@ -24,7 +29,7 @@ export function TooCloseStep({ job, session, question }: StepProps<'too-close'>)
       <StepBody>
         <StepHead session={session} title="Too close to call" why={false} />
         <p>
-          {open.length > 0 ? `${open.join(' and ')} can lie in more than one band. ` : ''}A finer range, a
+          {names.length > 0 ? `${names.join(' and ')} can lie in more than one band. ` : ''}A finer range, a
           better contact or the average of five readings would settle it.
         </p>
         <ul class="ways">
@@ -39,10 +44,7 @@ export function TooCloseStep({ job, session, question }: StepProps<'too-close'>)
         </ul>
       </StepBody>
       <Desk job={job}>
-        <MainAction
-          hint="Or choose a way above; the record says that it was assumed."
-          onAct={() => void job.answer({ say: 'back' })}
-        >
+        <MainAction hint="Or choose a way above; the record says that it was assumed." onAct={measureAgain}>
           Measure again
         </MainAction>
       </Desk>
