@@ -3,8 +3,8 @@ export type Example = readonly { readonly name: string; readonly band: string }[
 
 /** Problems of a tree as a whole. */
 export type TreeRuleFacts =
-  /** Neither a tree nor anything that could become one. */
-  | { readonly code: 'not-a-tree'; readonly kind: string | null }
+  /** A file of another kind: procedure, board, case. */
+  | { readonly code: 'not-a-tree'; readonly kind: string }
   | { readonly code: 'no-sections' }
   | { readonly code: 'uncovered-combination'; readonly example: Example; readonly combinations: number }
   | { readonly code: 'too-many-combinations'; readonly title: string }
@@ -16,4 +16,9 @@ export type TreeRuleFacts =
   | { readonly code: 'end-without-proof'; readonly title: string }
   | { readonly code: 'unused-reading'; readonly reading: string }
   | { readonly code: 'unused-setting'; readonly setting: string }
-  | { readonly code: 'symptom-not-shown'; readonly fault: string; readonly reading: string; readonly band: string };
+  | {
+      readonly code: 'symptom-not-shown';
+      readonly fault: string;
+      readonly reading: string;
+      readonly band: string;
+    };

@@ -11,12 +11,8 @@ const said = (example: Example): string => {
 export const treeRuleWords: WordTable<TreeRuleFacts> = {
   'not-a-tree': {
     severity: 'error',
-    wrong: ({ kind }) =>
-      kind === null ? 'This file does not say that it is a tree' : `This file is a ${kind}, not a tree`,
-    mend: ({ kind }) =>
-      kind === null
-        ? 'Begin it with "---", "format: 1", "kind: tree"; see schema/README.md'
-        : 'Only trees can be compiled',
+    wrong: ({ kind }) => `This file is a ${kind}, not a tree`,
+    mend: () => 'Only trees can be compiled and walked; a tree says "kind: tree"',
   },
   'no-sections': {
     severity: 'error',

@@ -1,6 +1,7 @@
 import type { Hazard } from '../model/prose.ts';
 import type { CheckSection, FaultSection, Outcome, Section } from '../model/section.ts';
 import type { Span } from '../model/span.ts';
+import type { Placed } from '../read/body-syntax.ts';
 import type {
   CheckSyntax,
   FaultSyntax,
@@ -11,7 +12,7 @@ import type {
 import { fillBlocks, fillInlines } from './fill-values.ts';
 import { type LinkContext, report } from './link-context.ts';
 import type { LinkedSection } from './linked-tree.ts';
-import { type Placed, placeIn } from './placed.ts';
+import { placeIn } from './place-in.ts';
 import { type CheckNames, resolveCondition } from './resolve-condition.ts';
 import { resolveNames } from './resolve-names.ts';
 import { resolveTarget } from './resolve-target.ts';

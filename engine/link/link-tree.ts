@@ -1,10 +1,11 @@
 import type { Staged } from '../model/staged.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
+import type { BodySyntax } from '../read/body-syntax.ts';
 import { fillBlocks } from './fill-values.ts';
 import { type LinkContext, linkContext, report } from './link-context.ts';
 import { linkSection } from './link-section.ts';
 import type { LinkedTree, PlaceOf } from './linked-tree.ts';
-import { type BodySyntax, placeIn } from './placed.ts';
+import { placeIn } from './place-in.ts';
 import { resolveTarget } from './resolve-target.ts';
 import { resolveValues } from './resolve-values.ts';
 
@@ -16,6 +17,7 @@ export function linkTree(
   { head, sections }: BodySyntax,
 ): Staged<LinkedTree> {
   const context = linkContext(facts, new Set(sections.map(({ syntax }) => syntax.id)));
+  if (sections.length === 0) noSections(head, context);
   checkTitle(head, context);
   checkSlugs(sections, context);
   const values = resolveValues(head.syntax.mentions, head.from, context);
@@ -32,6 +34,11 @@ export function linkTree(
     settingsUsed: context.settingsUsed,
   };
   return { value, diagnostics: context.diagnostics };
+}
+
+function noSections({ from }: BodySyntax['head'], context: LinkContext): void {
+  context.diagnostics.push({ code: 'no-sections', span: { from, to: from } });
+  for (const aspect of ['ways', 'faults', 'readings'] as const) context.open.add(aspect);
 }
 
 function checkTitle({ syntax, from }: BodySyntax['head'], context: LinkContext): void {

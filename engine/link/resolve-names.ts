@@ -1,6 +1,6 @@
 import type { Named } from '../read/named.ts';
 import { type LinkContext, only, report } from './link-context.ts';
-import { placeIn } from './placed.ts';
+import { placeIn } from './place-in.ts';
 
 type NameKind = 'no-reading-named' | 'no-fault-named';
 

@@ -1,6 +1,6 @@
 import type { LinkSyntax } from '../read/section-syntax.ts';
 import { type LinkContext, only, report } from './link-context.ts';
-import { placeIn } from './placed.ts';
+import { placeIn } from './place-in.ts';
 
 /** The id of the section a link names, or null where there is none. */
 export function resolveTarget(link: LinkSyntax, from: number, context: LinkContext): string | null {

@@ -4,7 +4,7 @@ import type { TextProblem } from '../model/text-problem.ts';
 import type { Named } from '../read/named.ts';
 import type { Mentions } from '../read/section-syntax.ts';
 import { type LinkContext, report } from './link-context.ts';
-import { placeIn } from './placed.ts';
+import { placeIn } from './place-in.ts';
 
 /** Code spans that stand for a value: what is written, and what it computes. */
 export type Values = ReadonlyMap<string, Formula>;
