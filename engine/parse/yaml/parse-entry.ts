@@ -40,8 +40,9 @@ class EntryParser {
   }
 
   parse(): ParsedEntry {
-    for (const remedy of specialIndents(this.edited.text)) this.tell(remedy);
-    this.edited = this.edited.with(specialIndents(this.edited.text).flatMap(({ repair = [] }) => repair));
+    const indents = specialIndents(this.edited.text);
+    for (const remedy of indents) this.tell(remedy);
+    if (indents.length > 0) this.edited = this.edited.with(indents.flatMap(({ repair = [] }) => repair));
     let reading = readYaml(this.edited.text);
     const rounds = Math.min(mostRepairs, Math.ceil(repairBudget / (this.edited.text.length + 1)));
     for (let round = 0; round < rounds && this.repairFirst(reading); round += 1)

@@ -33,7 +33,7 @@ const specialDash = new RegExp(`^-[${specialSpaces}]`);
 /** Reads a table of facts. Every scalar is text; what is refused or suspicious is a trouble. */
 export function readYaml(text: string): YamlReading {
   const tokens = [...new Parser().parse(text)];
-  const depth = depthOf(tokens);
+  const depth = depthOf(tokens, text, depthLimit);
   if (depth > depthLimit) {
     const trouble: Trouble = { kind: 'too-deep', from: 0, to: text.length, code: String(depth), message: '' };
     return { pairs: null, troubles: [trouble] };
@@ -47,7 +47,7 @@ export function readYaml(text: string): YamlReading {
   const contents = document?.contents ?? null;
   const pairs = isMap(contents) ? reader.pairs(contents as YAMLMap<Node | null, Node | null>) : null;
   if (pairs === null && text.trim() !== '') reader.report('no-table', 0, text.trimEnd().length);
-  const comments = commentsOf(tokens).map(
+  const comments = commentsOf(tokens, text).map(
     (span): Trouble => ({ ...span, kind: 'comment', code: '', message: '' }),
   );
   return { pairs, troubles: [...errors, ...reader.troubles, ...comments] };

@@ -3,8 +3,10 @@ import type { Span } from '../../model/span.ts';
 
 type Token = CST.Token | CST.SourceToken;
 
-/** How deep tables and lists lie in each other. Counted without recursion, before anything recurses. */
-export function depthOf(tokens: readonly CST.Token[]): number {
+/** How deep tables and lists lie in each other. Counted without recursion, before anything recurses.
+ *  @param enough nothing is counted where the text cannot be as deep as this */
+export function depthOf(tokens: readonly CST.Token[], text: string, enough: number): number {
+  if (deepestPossible(text) <= enough) return 0;
   let deepest = 0;
   for (const { token, depth } of walk(tokens)) {
     if ('items' in token && Array.isArray(token.items)) deepest = Math.max(deepest, depth + 1);
@@ -13,13 +15,21 @@ export function depthOf(tokens: readonly CST.Token[]): number {
 }
 
 /** The comments, from their `#` to the end of the line. */
-export function commentsOf(tokens: readonly CST.Token[]): readonly Span[] {
+export function commentsOf(tokens: readonly CST.Token[], text: string): readonly Span[] {
   const comments: Span[] = [];
+  if (!text.includes('#')) return comments;
   for (const { token } of walk(tokens)) {
     if (token.type === 'comment')
       comments.push({ from: token.offset, to: token.offset + token.source.length });
   }
   return comments.sort((a, b) => a.from - b.from);
+}
+
+/** Each level takes a bracket, a mark or a column of indentation. */
+function deepestPossible(text: string): number {
+  const marks = text.match(/[[{]|[-?](?=\s)/g)?.length ?? 0;
+  const columns = (text.match(/^ +/gm) ?? []).reduce((most, { length }) => Math.max(most, length), 0);
+  return marks + columns + 1;
 }
 
 function* walk(tokens: readonly CST.Token[]): Generator<{ readonly token: Token; readonly depth: number }> {

@@ -1,0 +1,54 @@
+import type { NameKind } from '../diagnostics/front-matter-facts.ts';
+import { functionNames } from '../formula/functions/index.ts';
+import type { Path } from '../model/front-matter.ts';
+import type { FactsContext } from './facts-context.ts';
+
+const most = 60;
+
+interface NameRules {
+  readonly form: RegExp;
+  readonly filler: '_' | '-';
+  readonly reserved: ReadonlySet<string>;
+}
+
+/** What conditions are written with. */
+const conditionWords = ['otherwise', 'and', 'or', 'is', 'not', 'all', 'any', 'cannot'];
+
+const id: NameRules = { form: /^[\p{L}_][\p{L}\p{N}_]*$/u, filler: '_', reserved: new Set(conditionWords) };
+const band: NameRules = { form: /^[\p{L}\p{N}_][\p{L}\p{N}_-]*$/u, filler: '-', reserved: id.reserved };
+
+const rules: Readonly<Record<NameKind, NameRules>> = {
+  reading: id,
+  fault: id,
+  /** `twin` is the reading of a known-good board. */
+  setting: { ...id, reserved: new Set([...conditionWords, ...functionNames, 'twin']) },
+  band,
+  option: band,
+};
+
+/** Names that every object of the language has: nobody needs them, and looking them up would find the object's. */
+const isInherited = (name: string): boolean => name in {};
+
+/** Whether a name can be one; told at its key or value if not. */
+export function checkName(
+  name: string,
+  of: NameKind,
+  path: Path,
+  part: 'key' | 'value',
+  context: FactsContext,
+): boolean {
+  const { form, filler, reserved } = rules[of];
+  const span = context.spanOf(path, part);
+  if (reserved.has(name) || isInherited(name)) {
+    context.at(span, { code: 'reserved-word', name, of });
+    return false;
+  }
+  if (name.length <= most && form.test(name)) return true;
+  const better = name
+    .trim()
+    .replace(/[^\p{L}\p{N}_-]+/gu, filler)
+    .replaceAll('-', filler);
+  const instead = better.length <= most && form.test(better) && !reserved.has(better) ? better : null;
+  context.at(span, { code: 'name-form', name, of, instead });
+  return false;
+}

@@ -1,0 +1,17 @@
+import type { Reading } from '../model/reading.ts';
+import type { Setting } from '../model/setting.ts';
+import { bandsOf, judge, resolveScale, type SettingValues } from '../scale/index.ts';
+
+/** What a reading shows while something it needs is missing: the band named `none`, else the one that
+ *  holds zero at the usual settings. Null where there is neither. */
+export function hiddenBand(reading: Reading, settings: readonly Setting[]): string | null {
+  const bands = bandsOf(reading);
+  if (bands.includes('none')) return 'none';
+  const { measure } = reading;
+  if (measure.kind !== 'quantity') return null;
+  const usual: SettingValues = new Map(settings.map(({ id, usual: value }) => [id, value]));
+  const resolved = resolveScale({ ...reading }, usual);
+  const quantity = { value: '0', unit: measure.unit };
+  const [lowest] = judge(reading, resolved, { kind: 'quantity', quantity });
+  return lowest ?? null;
+}

@@ -1,0 +1,1 @@
+export { readFacts } from './read-facts.ts';

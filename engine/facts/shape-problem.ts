@@ -1,0 +1,112 @@
+import type { ErrorObject } from 'ajv/dist/2020.js';
+import type { Shape } from '../diagnostics/front-matter-facts.ts';
+import type { Path } from '../model/front-matter.ts';
+import { nearest } from '../names/nearest.ts';
+import type { FactsContext } from './facts-context.ts';
+import { isTable } from './raw.ts';
+
+/** What the schema validator found, told at its place in the file. */
+export function shapeProblem(error: ErrorObject, context: FactsContext): void {
+  const path = pathOf(error.instancePath);
+  (problems[error.keyword] ?? wrongShape)({ ...error, path, key: nameOf(path), context });
+}
+
+interface Finding extends ErrorObject {
+  readonly path: Path;
+  /** What the value is called: its key, or the key of the list it stands in. */
+  readonly key: string;
+  readonly context: FactsContext;
+}
+
+type Told = (finding: Finding) => void;
+
+const wrongShape: Told = ({ path, key, context, data, parentSchema, params }) => {
+  if (data === '') return context.atKey(path, { code: 'empty-value', key });
+  if (params.type === 'number' || params.type === 'integer') {
+    if (typeof data === 'string') return context.atValue(path, { code: 'number-wanted', key, text: data });
+  }
+  const expected = String(parentSchema?.description ?? 'something else');
+  return context.atValue(path, { code: 'wrong-shape', key, expected, found: shapeOf(data) });
+};
+
+const emptyValue: Told = ({ path, key, context }) => context.atKey(path, { code: 'empty-value', key });
+
+const numberRange: Told = ({ path, key, context, data, params }) => {
+  const bound = `${bounds[params.comparison as string] ?? ''} ${params.limit}`;
+  context.atValue(path, { code: 'number-range', key, number: Number(data), bound });
+};
+
+const wordWanted: Told = ({ path, key, context, data, params }) => {
+  const words = [params.allowedValues ?? params.allowedValue].flat().map(String);
+  const text = String(data);
+  const near = nearest(text.slice(0, 60), words);
+  context.atValue(path, { code: 'word-wanted', key, text, words, near });
+};
+
+const problems: Readonly<Record<string, Told>> = {
+  minLength: emptyValue,
+  minItems: emptyValue,
+  minProperties: emptyValue,
+  minimum: numberRange,
+  maximum: numberRange,
+  exclusiveMinimum: numberRange,
+  const: wordWanted,
+  enum: wordWanted,
+  pattern: ({ path, context, data }) => context.atValue(path, { code: 'wait-form', text: String(data) }),
+  maxLength: ({ path, context, data }) =>
+    context.atValue(path, { code: 'name-form', name: String(data), of: 'band', instead: null }),
+  required: ({ path, context, data, params }) => {
+    const key = String(params.missingProperty);
+    // A key that is nearly the missing one says it all.
+    const unknown = isTable(data) ? Object.keys(data) : [];
+    if (unknown.some((one) => !(one in knownKeys) && nearest(one.slice(0, 60), [key]).length > 0)) return;
+    context.atKey(path, { code: 'missing-key', key, of: partName(path) });
+  },
+  additionalProperties: ({ path, context, data, params, parentSchema }) => {
+    const key = String(params.additionalProperty);
+    const keys = Object.keys(parentSchema?.properties ?? {});
+    const near = nearest(
+      key.slice(0, 60),
+      keys.filter((one) => !isTable(data) || !(one in data)),
+    );
+    const span = context.spanOf([...path, key], 'key');
+    const [only] = near;
+    const fix =
+      near.length === 1 && only !== undefined && span.to - span.from === key.length
+        ? { title: `Write "${only}"`, edits: [{ ...span, insert: only }] }
+        : undefined;
+    context.at(span, { code: 'unknown-key', key, near, keys }, fix && { fix });
+  },
+};
+
+const bounds: Readonly<Record<string, string>> = { '>=': 'at least', '<=': 'at most', '>': 'more than' };
+
+/** Keys that mean something somewhere, and so are not a slip for another. */
+const knownKeys: Readonly<Record<string, true>> = { is: true };
+
+/** `/readings/v5/codes/0D` as its steps. */
+const pathOf = (pointer: string): Path =>
+  pointer
+    .split('/')
+    .slice(1)
+    .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
+
+const nameOf = (path: Path): string =>
+  String(path.findLast((step) => !/^\d+$/.test(String(step))) ?? 'the front-matter');
+
+const shapeOf = (data: unknown): Shape => (Array.isArray(data) ? 'list' : isTable(data) ? 'table' : 'text');
+
+const singular: Readonly<Record<string, string>> = {
+  settings: 'setting',
+  readings: 'reading',
+  faults: 'fault',
+};
+
+/** `the reading "v5"` */
+function partName(path: Path): string {
+  const [group, name] = path;
+  if (group === undefined) return 'the facts';
+  const kind = singular[String(group)];
+  if (kind === undefined || name === undefined) return `"${path.at(-1)}"`;
+  return path.length > 2 ? `"${path.at(-1)}" of the ${kind} "${name}"` : `the ${kind} "${name}"`;
+}

@@ -1,0 +1,42 @@
+import { Ajv2020, type ErrorObject, type ValidateFunction } from 'ajv/dist/2020.js';
+import treeSchema from '../../schema/tree.schema.json' with { type: 'json' };
+import type { FrontMatter } from '../model/front-matter.ts';
+import type { FactsContext } from './facts-context.ts';
+import { isTable, type RawTable } from './raw.ts';
+import { shapeProblem } from './shape-problem.ts';
+
+let validate: ValidateFunction | null = null;
+
+function validator(): ValidateFunction {
+  const options = {
+    allErrors: true,
+    coerceTypes: true,
+    verbose: true,
+    strict: true,
+    allowUnionTypes: true,
+  } as const;
+  validate ??= new Ajv2020({ ...options, strictRequired: false }).compile(treeSchema);
+  return validate;
+}
+
+/** The front-matter with numbers where the schema asks for them; reports whatever has another shape. */
+export function validateShape(front: FrontMatter, context: FactsContext): RawTable {
+  const data = structuredCopy(front.data);
+  const check = validator();
+  if (!check(data)) for (const error of relevant(check.errors ?? [])) shapeProblem(error, context);
+  return isTable(data) ? data : {};
+}
+
+/** Names and measures are looked at later, in words that say more; what is nearly a known key is not also missing. */
+function relevant(errors: readonly ErrorObject[]): readonly ErrorObject[] {
+  return errors.filter(({ schemaPath }) => !/\/(?:oneOf|propertyNames|name)\b/.test(schemaPath));
+}
+
+/** Coercion writes into what it validates. */
+function structuredCopy(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(structuredCopy);
+  if (!isTable(value)) return value;
+  const copy: Record<string, unknown> = Object.create(null);
+  for (const [key, inner] of Object.entries(value)) copy[key] = structuredCopy(inner);
+  return copy;
+}
