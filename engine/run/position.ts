@@ -21,8 +21,8 @@ export interface Position {
   readonly section: Section | null;
   /** Inside a fault section: `remedy-2`, `proof-1`, `aside`. */
   readonly phase: string | null;
-  /** Readings taken on this visit: reading id → entry index. */
-  readonly taken: ReadonlyMap<string, number>;
+  /** Readings taken on this visit, and the bands they can be in: none where it could not be read. */
+  readonly taken: ReadonlyMap<string, readonly string[]>;
   /** Hazards acknowledged on this visit: digest of the words → entry index. */
   readonly acknowledged: ReadonlyMap<string, number>;
   readonly waitingSince: string | null;
@@ -32,7 +32,8 @@ export interface Position {
   readonly previous: Position | null;
 }
 
-const nothing: ReadonlyMap<string, number> = new Map();
+const nothingTaken: Position['taken'] = new Map();
+const nothingAcknowledged: Position['acknowledged'] = new Map();
 
 function placeOf(loaded: LoadedTree, snapshot: MachineSnapshot): Pick<Position, 'section' | 'phase'> {
   const value: unknown = snapshot.value;
@@ -45,8 +46,8 @@ export function startPosition(loaded: LoadedTree, previous: Position | null = nu
   return {
     snapshot: loaded.initial,
     ...placeOf(loaded, loaded.initial),
-    taken: nothing,
-    acknowledged: nothing,
+    taken: nothingTaken,
+    acknowledged: nothingAcknowledged,
     waitingSince: null,
     remedies: previous?.remedies ?? [],
     declined: previous?.declined ?? [],
@@ -61,8 +62,8 @@ export function send(loaded: LoadedTree, position: Position, event: MachineEvent
     ...position,
     snapshot,
     ...placeOf(loaded, snapshot),
-    taken: nothing,
-    acknowledged: nothing,
+    taken: nothingTaken,
+    acknowledged: nothingAcknowledged,
     waitingSince: null,
     previous: position,
   };

@@ -3,9 +3,8 @@ import { firstMatches } from '../combinations/first-matches.ts';
 import type { MachineEvent } from '../model/machine.ts';
 import type { CheckSection } from '../model/section.ts';
 import { bandsOf } from '../scale/index.ts';
-import { observationAt } from './observation-at.ts';
 import type { OpenWay } from './question.ts';
-import { latest, type Session } from './session.ts';
+import type { Session } from './session.ts';
 
 /** Where a finished check leads: one event, or several ways that the readings leave open. */
 export type Way =
@@ -42,10 +41,7 @@ const firstOf = (box: Box): Record<string, string> =>
   Object.fromEntries(Object.entries(box).map(([name, bands]) => [name, bands[0] ?? '']));
 
 const somethingUnread = (session: Session, section: CheckSection): boolean =>
-  section.readings.some((id) => {
-    const entry = session.position.taken.get(id);
-    return entry !== undefined && session.effective[entry]?.kind === 'unread';
-  });
+  section.readings.some((id) => session.position.taken.get(id)?.length === 0);
 
 function possible(session: Session, section: CheckSection, extra: Box): Box {
   const box: Record<string, readonly string[]> = {};
@@ -56,16 +52,8 @@ function possible(session: Session, section: CheckSection, extra: Box): Box {
   }
   for (const id of section.readings) {
     const reading = session.loaded.readings.get(id);
-    if (reading !== undefined) box[id] = extra[id] ?? takenBands(session, id) ?? bandsOf(reading);
+    const bands = extra[id] ?? session.position.taken.get(id) ?? [];
+    if (reading !== undefined) box[id] = bands.length > 0 ? bands : bandsOf(reading);
   }
   return box;
-}
-
-/** The bands of a reading as taken on this visit; null where it was not read. */
-function takenBands(session: Session, reading: string): readonly string[] | null {
-  const entry = session.position.taken.get(reading);
-  if (entry === undefined) return null;
-  const known = latest(session, reading);
-  if (known?.entry === entry) return known.bands.length === 0 ? null : known.bands;
-  return observationAt(session.effective, entry)?.bands ?? null;
 }

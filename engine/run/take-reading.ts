@@ -5,9 +5,9 @@ import { resolveCheck } from './resolve-check.ts';
 import type { Session } from './session.ts';
 
 /** Notes that `reading` was taken on this visit; when it was the last one, the section is finished. */
-export function takeReading(session: Session, reading: string, entry: number): Session {
+export function takeReading(session: Session, reading: string, bands: readonly string[]): Session {
   const { position } = session;
-  const taken = new Map(position.taken).set(reading, entry);
+  const taken = new Map(position.taken).set(reading, bands);
   const next = { ...session, position: { ...position, taken, previous: position } };
   const all = readingsOf(next);
   if (!all.every((id) => taken.has(id))) return next;

@@ -7,12 +7,13 @@ import type { Happening } from './happening.ts';
 import { inPlace, part } from './in-place.ts';
 
 /** The reading counts for the section it was taken in, if the walk still stands there. */
-const take = (session: Session, section: string, reading: string, index: number): Session =>
-  inPlace(session, section) ? takeReading(session, reading, index) : part(session, index);
+const take = (session: Session, index: number, section: string, reading: string, bands: readonly string[]): Session =>
+  inPlace(session, section) ? takeReading(session, reading, bands) : part(session, index);
 
 export const read: Happening<'read'> = (session, { section, observation, board, at }, index) => {
   const { reading, bands } = observation;
-  return take(remember(session, index, { reading, bands, observation, board, at }), section, reading, index);
+  const next = remember(session, index, { reading, bands, observation, board, at });
+  return take(next, index, section, reading, bands);
 };
 
 export const confirmed: Happening<'confirmed'> = (session, { section, reading, of, at }, index) => {
@@ -22,16 +23,16 @@ export const confirmed: Happening<'confirmed'> = (session, { section, reading, o
     const given = session.loaded.tree.given.find((one) => one.reading === reading);
     if (given === undefined) return part(session, index);
     const word = { reading, bands: [given.band], observation: null, board, at, given: true };
-    return take(remember(session, index, word), section, reading, index);
+    return take(remember(session, index, word), index, section, reading, word.bands);
   }
   const observation = rejudge(session, before);
   const word = { reading, bands: observation.bands, observation, board, at };
-  return take(remember(session, index, word), section, reading, index);
+  return take(remember(session, index, word), index, section, reading, word.bands);
 };
 
 /** Not being able to read is no evidence; what was known before stays known. */
 export const unread: Happening<'unread'> = (session, { section, reading, at }, index) => {
   const word = { reading, bands: [], observation: null, board: 'failing', at } as const;
   const next = latest(session, reading) === null ? remember(session, index, word) : session;
-  return take(next, section, reading, index);
+  return take(next, index, section, reading, []);
 };

@@ -15,8 +15,8 @@ export function TooCloseStep({ job, session, question }: StepProps<'too-close'>)
   const open = section.readings.filter((id) => (latest(session, id)?.bands.length ?? 0) !== 1);
   const names = open.map((id) => readings.get(id)?.is ?? id);
   const measureAgain = () => {
-    const reading = open.find((id) => session.position.taken.has(id));
-    const of = session.position.taken.get(reading ?? '');
+    const reading = open.find((id) => (session.position.taken.get(id)?.length ?? 0) > 0);
+    const of = latest(session, reading ?? '')?.entry;
     if (reading === undefined || of === undefined) void job.answer({ say: 'back' });
     else job.dialog.value = { dialog: 'retake', reading, of };
   };
