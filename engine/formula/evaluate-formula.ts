@@ -3,7 +3,7 @@ import type { Formula } from '../model/formula.ts';
 import { fromStored } from '../quantity/index.ts';
 import { functionNamed } from './functions/index.ts';
 
-export type Evaluated =
+type Evaluated =
   /** In the base unit. */
   | { readonly kind: 'value'; readonly value: Fraction }
   | { readonly kind: 'missing'; readonly names: readonly string[] }

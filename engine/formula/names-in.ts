@@ -12,7 +12,7 @@ export function namesIn(formula: Formula): readonly string[] {
 }
 
 /** What a formula is made of, one level down. */
-export function partsOf(formula: Formula): readonly Formula[] {
+function partsOf(formula: Formula): readonly Formula[] {
   if (formula.kind === 'binary') return [formula.left, formula.right];
   if (formula.kind === 'negate') return [formula.of];
   return formula.kind === 'call' ? formula.arguments : [];

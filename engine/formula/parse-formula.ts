@@ -7,7 +7,7 @@ import { placed, spanOfFormula } from './formula-spans.ts';
 import { functionNamed, functionNames } from './functions/index.ts';
 import { type Token, tokenize } from './tokenize.ts';
 
-export interface FormulaContext {
+interface FormulaContext {
   /** Where the formula begins in the text that problems are counted in. */
   readonly at?: number;
 }

@@ -7,11 +7,11 @@ import { tidy } from './tidy.ts';
 import type { Unit } from './unit.ts';
 
 /** What a technician typed for a quantity, understood. */
-export interface TypedQuantity extends TypedValue {
+interface TypedQuantity extends TypedValue {
   readonly mark: Mark | null;
 }
 
-export interface TypedAs {
+interface TypedAs {
   /** The reading's unit, canonical: a bare number takes it, prefix and all. */
   readonly unit: string;
   /** Whether `none` is a value of this reading. */

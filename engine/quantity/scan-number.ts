@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js';
 
 /** A text cut into its number and what follows it. */
-export interface ScannedNumber {
+interface ScannedNumber {
   readonly value: Fraction;
   /** The number with a decimal point: `4.7`. */
   readonly number: string;

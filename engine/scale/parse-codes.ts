@@ -11,13 +11,13 @@ export interface CodeEntry {
   readonly means: string | null;
 }
 
-export interface ParsedCodes {
+interface ParsedCodes {
   readonly measure: Extract<Measure, { kind: 'codes' }>;
   /** Places count in the key of entry `entry`. */
   readonly problems: readonly CodeProblem[];
 }
 
-export interface CodeProblem {
+interface CodeProblem {
   readonly entry: number;
   readonly problem: TextProblem;
 }
