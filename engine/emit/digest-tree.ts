@@ -8,7 +8,10 @@ import type { Section } from '../model/section.ts';
 import type { Setting } from '../model/setting.ts';
 
 /** The parts of a tree that decide how a walk goes. */
-export type Walked = Pick<CompiledTree, 'given' | 'settings' | 'readings' | 'faults' | 'sections' | 'machine'>;
+export type Walked = Pick<
+  CompiledTree,
+  'given' | 'settings' | 'readings' | 'faults' | 'sections' | 'machine'
+>;
 
 /**
  * SHA-256, in hexadecimal, of all that decides how a walk goes, as canonical JSON (RFC 8785).
@@ -33,7 +36,14 @@ function bareSetting(setting: Setting): object {
   return bare.kind === 'options' ? { ...bare, options: bare.options.map(({ name }) => name) } : bare;
 }
 
-function bareReading({ is: _is, source: _source, set: _set, points: _points, measure, ...bare }: Reading): object {
+function bareReading({
+  is: _is,
+  source: _source,
+  set: _set,
+  points: _points,
+  measure,
+  ...bare
+}: Reading): object {
   return { ...bare, measure: bareMeasure(measure) };
 }
 
@@ -55,7 +65,9 @@ function bareFault({ is: _is, source: _source, parts: _parts, tools: _tools, ...
 }
 
 /** What the machine does not say: the order of readings, what proves a remedy, which fault it is for. */
-const bareSections: { readonly [Kind in Section['kind']]: (section: Extract<Section, { kind: Kind }>) => object } = {
+const bareSections: {
+  readonly [Kind in Section['kind']]: (section: Extract<Section, { kind: Kind }>) => object;
+} = {
   check: ({ id, readings }) => ({ id, readings }),
   task: ({ id, minutes, wait }) => ({ id, minutes, wait }),
   fault: ({ id, remedies, proof }) => ({ id, faults: remedies.map(({ fault }) => fault), proof }),

@@ -12,7 +12,19 @@ export function emitCompiledTree(tree: LinkedTree, id: string): CompiledTree | n
   const { title, symptom, boards, given, settings, readings, faults } = tree.facts;
   const walked = { given, settings, readings, faults, sections, machine: emitMachine(sections) };
   const { hazards, blocks } = tree;
-  return { format: 1, kind: 'compiled-tree', id, title, symptom, boards, digest: digestTree(walked), hazards, blocks, ...walked };
+  return {
+    format: 1,
+    kind: 'compiled-tree',
+    id,
+    title,
+    symptom,
+    boards,
+    digest: digestTree(walked),
+    hazards,
+    blocks,
+    ...walked,
+  };
 }
 
-const hasFirst = (sections: readonly Section[]): sections is readonly [Section, ...Section[]] => sections.length > 0;
+const hasFirst = (sections: readonly Section[]): sections is readonly [Section, ...Section[]] =>
+  sections.length > 0;

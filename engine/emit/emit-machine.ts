@@ -30,7 +30,9 @@ export function emitMachine(sections: readonly [Section, ...Section[]]): Machine
     initial: stateOf(sections[0].id),
     on: { go: sections.map(goTo) },
     states: {
-      ...Object.fromEntries(sections.map((section) => [stateOf(section.id), states[section.kind](section as never)])),
+      ...Object.fromEntries(
+        sections.map((section) => [stateOf(section.id), states[section.kind](section as never)]),
+      ),
       mended: { type: 'final' },
     },
   };

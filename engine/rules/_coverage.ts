@@ -31,11 +31,19 @@ export function coverages({ facts, sections }: LinkedTree): Coverage[] {
   });
 }
 
-function coverageOf(check: CheckSection, linked: LinkedSection, bands: ReadonlyMap<string, readonly string[]>): Coverage {
-  const named = check.outcomes.flatMap(({ condition }) => (condition.kind === 'bands' ? Object.keys(condition.bands) : []));
+function coverageOf(
+  check: CheckSection,
+  linked: LinkedSection,
+  bands: ReadonlyMap<string, readonly string[]>,
+): Coverage {
+  const named = check.outcomes.flatMap(({ condition }) =>
+    condition.kind === 'bands' ? Object.keys(condition.bands) : [],
+  );
   const names = [...new Set([...check.readings, ...named])];
   const all: Box = Object.fromEntries(names.map((name) => [name, bands.get(name) ?? []]));
-  const lines = check.outcomes.flatMap(({ condition }, index) => (condition.kind === 'unread' ? [] : [index]));
+  const lines = check.outcomes.flatMap(({ condition }, index) =>
+    condition.kind === 'unread' ? [] : [index],
+  );
   const boxes = lines.map((line) => {
     const condition = check.outcomes[line]?.condition;
     return condition?.kind === 'bands' ? condition.bands : null;

@@ -1,7 +1,9 @@
 import type { LinkedTree } from '../link/linked-tree.ts';
 import type { Section } from '../model/section.ts';
 
-const targets: { readonly [Kind in Section['kind']]: (section: Extract<Section, { kind: Kind }>) => readonly string[] } = {
+const targets: {
+  readonly [Kind in Section['kind']]: (section: Extract<Section, { kind: Kind }>) => readonly string[];
+} = {
   check: ({ outcomes }) => outcomes.map(({ target }) => target),
   task: ({ target }) => [target],
   fault: () => [],

@@ -9,7 +9,11 @@ export const faultSections: Rule = ({ facts, sections, placeOf, open }) => {
   const missing = facts.faults.filter(({ id }) => !found.has(id) && !open.has('faults'));
   return [
     ...twice,
-    ...missing.map(({ id }) => ({ code: 'fault-without-section' as const, fault: id, span: placeOf('faults', id) })),
+    ...missing.map(({ id }) => ({
+      code: 'fault-without-section' as const,
+      fault: id,
+      span: placeOf('faults', id),
+    })),
   ];
 };
 

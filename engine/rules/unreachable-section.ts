@@ -9,5 +9,9 @@ export const unreachableSection: Rule = (tree) => {
   const reached = reach([first.section.id], waysOf(tree));
   return tree.sections
     .filter(({ section }) => !reached.has(section.id))
-    .map(({ section, titleSpan }) => ({ code: 'unreachable-section', title: section.title, span: titleSpan }));
+    .map(({ section, titleSpan }) => ({
+      code: 'unreachable-section',
+      title: section.title,
+      span: titleSpan,
+    }));
 };
