@@ -7,6 +7,8 @@ interface MainActionProps {
   readonly children: string;
   readonly onAct: () => void;
   readonly disabled?: boolean;
+  /** It stands in a form: Enter in one of its fields takes it as well. */
+  readonly submits?: boolean;
   /** What it means, in the line that stands under a field on other steps. */
   readonly hint?: string;
 }
@@ -15,7 +17,13 @@ interface MainActionProps {
 const settling = 350;
 
 /** The one way on of a step without a field, at the same place as everywhere; Enter takes it. */
-export function MainAction({ children, onAct, disabled = false, hint = '' }: MainActionProps): JSX.Element {
+export function MainAction({
+  children,
+  onAct,
+  disabled = false,
+  submits = false,
+  hint = '',
+}: MainActionProps): JSX.Element {
   const shown = useRef(0);
   useEffect(() => {
     shown.current = performance.now();
@@ -26,7 +34,7 @@ export function MainAction({ children, onAct, disabled = false, hint = '' }: Mai
   useKeys({ Enter: act });
   return (
     <>
-      <Action rank="main" keys="Enter" disabled={disabled} onAct={act}>
+      <Action rank="main" keys="Enter" disabled={disabled} {...(submits ? { submit: true } : { onAct: act })}>
         {children}
       </Action>
       <p class="understanding hint">{hint}</p>

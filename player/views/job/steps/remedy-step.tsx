@@ -50,16 +50,17 @@ export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX
         }
       >
         <form
+          class="answer-form"
           onSubmit={(event) => {
             event.preventDefault();
             mend();
           }}
         >
           <PartsFields which={which} lines={lines} />
+          <MainAction submits hint="The proof follows, reading by reading." onAct={mend}>
+            It is done: prove it
+          </MainAction>
         </form>
-        <MainAction hint="The proof follows, reading by reading." onAct={mend}>
-          It is done: prove it
-        </MainAction>
       </Desk>
     </>
   );

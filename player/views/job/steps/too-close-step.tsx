@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import { latest } from '../../../../engine/run/index.ts';
+import { lastLook } from '../../../models/last-look.ts';
 import { openWayWords } from '../../../models/open-way-words.ts';
 import { Action } from '../../../parts/action.tsx';
 import { useKeys } from '../../../parts/use-keys.ts';
@@ -15,9 +16,9 @@ export function TooCloseStep({ job, session, question }: StepProps<'too-close'>)
   const open = section.readings.filter((id) => (latest(session, id)?.bands.length ?? 0) !== 1);
   const names = open.map((id) => readings.get(id)?.is ?? id);
   const measureAgain = () => {
-    const reading = open.find((id) => (session.position.taken.get(id)?.length ?? 0) > 0);
-    const of = latest(session, reading ?? '')?.entry;
-    if (reading === undefined || of === undefined) void job.answer({ say: 'back' });
+    const reading = open.find((id) => session.position.taken.has(id));
+    const of = reading === undefined ? -1 : lastLook(session, reading);
+    if (reading === undefined || of < 0) void job.answer({ say: 'back' });
     else job.dialog.value = { dialog: 'retake', reading, of };
   };
   const assume = (target: string) => () => void job.answer({ say: 'assume', target });
