@@ -40,7 +40,7 @@ export const treeRuleWords: WordTable<TreeRuleFacts> = {
   },
   'unreachable-section': {
     severity: 'warning',
-    wrong: ({ title }) => `Nothing leads to the section "${short(title)}"`,
+    wrong: ({ title }) => `No walk comes to the section "${short(title)}"`,
     mend: () => 'Link to it from an outcome or a Then, or take it away',
   },
   'no-way-on': {

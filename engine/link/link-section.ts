@@ -71,6 +71,7 @@ export function linkSection(
   { syntax, from }: Placed<SectionSyntax>,
   context: LinkContext,
 ): LinkedSection | null {
+  if (syntax.doubtful) context.open.add('ways');
   const values = resolveValues(syntax.mentions, from, context);
   for (const link of syntax.mentions.links) resolveTarget(link, from, context);
   const base = { id: syntax.id, title: syntax.title, ...filled(syntax, values) };

@@ -6,9 +6,6 @@ import type { Part } from './parts.ts';
 import { type ReadContext, report } from './read-context.ts';
 import type { SectionSyntax } from './section-syntax.ts';
 
-/** Problems after which it is no wonder that a lead line or the outcomes are missing. */
-const explains: ReadonlySet<string> = new Set(['lazy-quote', 'outcome-in-paragraph', 'indented-outcome']);
-
 /** Makes the section that its lead line asks for. */
 export function buildSection(
   base: Material['base'],
@@ -16,19 +13,18 @@ export function buildSection(
   context: ReadContext,
 ): SectionSyntax {
   const leads = parts.filter((part) => part.kind === 'lead');
-  const troubled = context.diagnostics.some((diagnostic) => explains.has(diagnostic.code));
-  checkLeads(leads, troubled, context);
+  checkLeads(leads, base.doubtful, context);
   const maker = leads.find(({ lead }) => leadLines[lead.word].makes !== null);
-  if (maker?.lead.word !== 'Read' && !troubled) checkStrayOutcomes(parts, context);
+  if (maker?.lead.word !== 'Read' && !base.doubtful) checkStrayOutcomes(parts, context);
   const kind = maker && leadLines[maker.lead.word].makes;
   if (maker === undefined || kind === null || kind === undefined) {
-    const explained = troubled || leads.length > 0 || parts.some((part) => part.kind === 'outcomes');
+    const explained = base.doubtful || leads.length > 0 || parts.some((part) => part.kind === 'outcomes');
     if (!explained) report(context, { code: 'section-without-lead-line', title: base.title }, base.titleSpan);
     return { ...base, kind: 'unknown' };
   }
   const { lead, span: leadSpan } = maker;
   const row = sectionKinds[kind] as SectionKind;
-  return row.build({ base: { ...base, leadSpan }, lead, leadSpan, parts, troubled }, context);
+  return row.build({ base: { ...base, leadSpan }, lead, leadSpan, parts }, context);
 }
 
 function checkStrayOutcomes(parts: readonly Part[], context: ReadContext): void {

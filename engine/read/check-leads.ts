@@ -5,11 +5,11 @@ import { type ReadContext, report } from './read-context.ts';
 type LeadPart = PartOf<'lead'>;
 
 /** Reports lead lines that do not go together. */
-export function checkLeads(leads: readonly LeadPart[], troubled: boolean, context: ReadContext): void {
+export function checkLeads(leads: readonly LeadPart[], doubtful: boolean, context: ReadContext): void {
   for (const lead of leads) checkNames(lead, context);
   checkTwice(leads, context);
   checkClash(leads, context);
-  if (!troubled) checkAlone(leads, context);
+  if (!doubtful) checkAlone(leads, context);
 }
 
 function checkNames({ lead }: LeadPart, context: ReadContext): void {

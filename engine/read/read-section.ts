@@ -11,6 +11,14 @@ import { type ReadContext, readContext, report } from './read-context.ts';
 import { readParts } from './read-parts.ts';
 import type { SectionSyntax } from './section-syntax.ts';
 
+/** Problems after which it is no wonder that a lead line or an outcome is missing. */
+const swallowing: ReadonlySet<string> = new Set([
+  'lazy-quote',
+  'outcome-in-paragraph',
+  'indented-outcome',
+  'outcome-without-arrow',
+]);
+
 /** Reads one section, from its `## ` line to the next. Needs nothing but its text, so the result can be
  *  kept for as long as the text is the same. Offsets, those of the diagnostics too, count from its start. */
 export function readSection(text: string): Staged<SectionSyntax> {
@@ -18,15 +26,17 @@ export function readSection(text: string): Staged<SectionSyntax> {
   const root = parseBody({ text, from: 0 });
   const { title, titleSpan, body } = openingOf(root, context);
   const id = slug(title);
-  if (id === '') report(context, { code: 'empty-heading' }, titleSpan);
+  if (!/[\p{L}\p{N}]/u.test(id)) report(context, { code: 'empty-heading' }, titleSpan);
   const parts = readParts(body, context);
   const { codes, braces, links } = context;
+  const doubtful = context.diagnostics.some(({ code }) => swallowing.has(code));
   const base = {
     id,
     title,
     titleSpan,
     leadSpan: titleSpan,
     mentions: { codes, braces, links },
+    doubtful,
     ...proseOf(parts),
   };
   return { value: buildSection(base, parts, context), diagnostics: context.diagnostics };

@@ -49,6 +49,8 @@ interface SectionBase extends ProseSyntax {
   /** The lead line that makes the section what it is; the title's place if there is none. */
   readonly leadSpan: Span;
   readonly mentions: Mentions;
+  /** A problem of its text may have swallowed a lead line or an outcome. */
+  readonly doubtful: boolean;
 }
 
 export interface CheckSyntax extends SectionBase {

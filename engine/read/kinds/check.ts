@@ -4,13 +4,13 @@ import type { SectionKind } from './section-kind.ts';
 export const check: SectionKind<'Read'> = {
   kind: 'check',
   word: 'Read',
-  build({ base, lead, leadSpan, parts, troubled }, context) {
+  build({ base, lead, leadSpan, parts }, context) {
     const lists = parts.filter((part) => part.kind === 'outcomes');
     for (const list of lists.slice(1)) {
       if (context.text.charAt(list.span.from) === '-')
         report(context, { code: 'second-outcome-list' }, list.span);
     }
-    if (lists.length === 0 && !troubled) {
+    if (lists.length === 0 && !base.doubtful) {
       const end = { from: leadSpan.to, to: leadSpan.to };
       const fix = replacing(
         'Begin a list of outcomes',

@@ -12,8 +12,6 @@ export interface Material<L extends Lead = Lead> {
   readonly lead: L;
   readonly leadSpan: Span;
   readonly parts: readonly Part[];
-  /** Something went wrong that explains why a part is missing: do not complain of it twice. */
-  readonly troubled: boolean;
 }
 
 /** One kind of section: a row of the table in `index.ts`. */

@@ -4,11 +4,11 @@ import type { SectionKind } from './section-kind.ts';
 export const task: SectionKind<'Do'> = {
   kind: 'task',
   word: 'Do',
-  build({ base, lead, leadSpan, parts, troubled }, context) {
+  build({ base, lead, leadSpan, parts }, context) {
     const then = parts.flatMap((part) =>
       part.kind === 'lead' && part.lead.word === 'Then' ? [part.lead] : [],
     )[0];
-    if (then === undefined && !troubled) report(context, { code: 'task-without-then' }, leadSpan);
+    if (then === undefined && !base.doubtful) report(context, { code: 'task-without-then' }, leadSpan);
     if (then && then.link.section === null) {
       report(context, { code: 'outcome-elsewhere', url: then.link.url }, then.link.span);
     }
