@@ -27,6 +27,7 @@ function Gallery() {
         because={['bus clock is 66 MHz']}
         missing={[]}
         contradiction={null}
+        size="hero"
       />
       <Gauge
         face={{ bands: ['none', 'slow', 'good', 'fast'], limits: [0.1, 65.34, 66.66], normal: ['good'] }}

@@ -4,9 +4,7 @@ import type { Because } from '../../engine/scale/index.ts';
 const inSentence = (is: string): string =>
   /^\p{Lu}\p{Ll}/u.test(is) ? `${is.charAt(0).toLowerCase()}${is.slice(1)}` : is;
 
-/** Clauses for "because …": `bus clock is 66 MHz`. */
+/** Clauses for "because …": `bus clock = 66 MHz`. */
 export function becauseWords(because: readonly Because[]): readonly string[] {
-  return because
-    .filter(({ value }) => value !== null)
-    .map(({ is, value }) => `${inSentence(is)} is ${value}`);
+  return because.filter(({ value }) => value !== null).map(({ is, value }) => `${inSentence(is)} = ${value}`);
 }

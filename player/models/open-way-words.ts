@@ -1,7 +1,7 @@
 import type { OpenWay, Session } from '../../engine/run/index.ts';
 import { latest } from '../../engine/run/index.ts';
 
-/** `Clock at the slot is slow and …`: only what is not sure already. */
+/** `Clock at the slot: slow; …`: only what is not sure already. */
 export function openWayWords(session: Session, { bands }: OpenWay): string {
   const { readings, settings } = session.loaded;
   const unsure = Object.entries(bands).filter(([name]) => {
@@ -9,7 +9,7 @@ export function openWayWords(session: Session, { bands }: OpenWay): string {
     return latest(session, name)?.bands.length !== 1;
   });
   const clauses = (unsure.length > 0 ? unsure : Object.entries(bands)).map(
-    ([name, band]) => `${readings.get(name)?.is ?? settings.get(name)?.is ?? name} is ${band}`,
+    ([name, band]) => `${readings.get(name)?.is ?? settings.get(name)?.is ?? name}: ${band}`,
   );
-  return clauses.join(' and ');
+  return clauses.join('; ');
 }

@@ -44,10 +44,10 @@ function afterCheck(session: Session, section: CheckSection): WhyHere {
     .map((id) => {
       const bands = latest(session, id)?.bands ?? [];
       const is = session.loaded.readings.get(id)?.is ?? id;
-      return bands.length === 0 ? `${is} could not be read` : `${is} is ${bands.join(' or ')}`;
+      return bands.length === 0 ? `${is}: could not be read` : `${is}: ${bands.join(' or ')}`;
     });
   return {
-    text: clauses.length === 0 ? section.title : clauses.join(', and '),
+    text: clauses.length === 0 ? section.title : clauses.join('; '),
     remark: outcome?.remark ?? [],
   };
 }

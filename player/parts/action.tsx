@@ -10,16 +10,19 @@ interface ActionProps {
   /** As drawn: `Enter`, `Alt B`. */
   readonly keys?: string;
   readonly submit?: boolean;
+  /** Id of the form it submits from outside of it. */
+  readonly form?: string;
   readonly disabled?: boolean;
   readonly innerRef?: Ref<HTMLButtonElement>;
 }
 
 /** A button with its key on it. */
 export function Action(props: ActionProps): JSX.Element {
-  const { children, onAct, rank = 'plain', keys, submit = false, disabled = false, innerRef } = props;
+  const { children, onAct, rank = 'plain', keys, submit = false, form, disabled = false, innerRef } = props;
   return (
     <button
-      type={submit ? 'submit' : 'button'}
+      type={submit || form !== undefined ? 'submit' : 'button'}
+      form={form}
       class={`action action-${rank}`}
       disabled={disabled}
       onClick={onAct}

@@ -9,31 +9,35 @@ export interface Lead {
 const grounded = ['meter', 'scope', 'oscilloscope', 'counter', 'logic probe', 'probe'];
 const channelled = ['scope', 'oscilloscope'];
 
-/** Which lead goes where. With one point the other lead is on ground; with two, the second point is
- *  black for a meter and channel 2 for a scope. */
+const isGround = (point: string) => /\bground\b/i.test(point);
+
+/** Which lead goes where. One point: the other lead is on ground. Two points: the second is black for a
+ *  meter; for a scope it is where the clip goes if it is a ground, else channel 2. */
 export function leadsOf(points: readonly string[], tools: readonly string[]): readonly Lead[] {
-  const [first, second, ...rest] = points;
-  if (first === undefined) return [];
   const has = (list: readonly string[]) => tools.some((tool) => list.includes(tool.toLowerCase()));
-  const ground: Lead = { lead: has(channelled) ? 'Clip' : 'Black lead', colour: 'black', point: 'ground' };
-  if (has(channelled)) {
-    const channels = points.map(
-      (point, index): Lead => ({
-        lead: `Channel ${index + 1}`,
-        colour: index === 0 ? 'red' : 'plain',
-        point,
-      }),
-    );
-    return [
-      ...(points.length === 1 ? [{ lead: 'Tip', colour: 'red', point: first } as const] : channels),
-      ground,
-    ];
-  }
-  if (!has(grounded)) return points.map((point) => ({ lead: 'At', colour: 'plain', point }));
-  if (second === undefined) return [{ lead: 'Red lead', colour: 'red', point: first }, ground];
+  if (points.length === 0) return [];
+  if (has(channelled)) return scopeLeads(points);
+  return has(grounded) ? meterLeads(points) : points.map((point) => ({ lead: 'At', colour: 'plain', point }));
+}
+
+function scopeLeads(points: readonly string[]): readonly Lead[] {
+  const last = points.at(-1) ?? '';
+  const onGround = points.length > 1 && isGround(last);
+  const tips = onGround ? points.slice(0, -1) : points;
+  const clip: Lead = { lead: 'Clip', colour: 'black', point: onGround ? last : 'ground' };
+  const lead = (index: number) => (tips.length === 1 ? 'Tip' : `Channel ${index + 1}`);
   return [
-    { lead: 'Red lead', colour: 'red', point: first },
-    { lead: 'Black lead', colour: 'black', point: second },
+    ...tips.map(
+      (point, index): Lead => ({ lead: lead(index), colour: index === 0 ? 'red' : 'plain', point }),
+    ),
+    clip,
+  ];
+}
+
+function meterLeads([red = '', black = 'ground', ...rest]: readonly string[]): readonly Lead[] {
+  return [
+    { lead: 'Red lead', colour: 'red', point: red },
+    { lead: 'Black lead', colour: 'black', point: black },
     ...rest.map((point): Lead => ({ lead: 'Then', colour: 'plain', point })),
   ];
 }

@@ -7,8 +7,8 @@ interface MainActionProps {
   readonly children: string;
   readonly onAct: () => void;
   readonly disabled?: boolean;
-  /** It stands in a form: Enter in one of its fields takes it as well. */
-  readonly submits?: boolean;
+  /** Id of the form it submits: Enter in one of its fields takes it as well. */
+  readonly form?: string;
   /** What it means, in the line that stands under a field on other steps. */
   readonly hint?: string;
 }
@@ -21,7 +21,7 @@ export function MainAction({
   children,
   onAct,
   disabled = false,
-  submits = false,
+  form,
   hint = '',
 }: MainActionProps): JSX.Element {
   const shown = useRef(0);
@@ -34,7 +34,12 @@ export function MainAction({
   useKeys({ Enter: act });
   return (
     <>
-      <Action rank="main" keys="Enter" disabled={disabled} {...(submits ? { submit: true } : { onAct: act })}>
+      <Action
+        rank="main"
+        keys="Enter"
+        disabled={disabled}
+        {...(form === undefined ? { onAct: act } : { form })}
+      >
         {children}
       </Action>
       <p class="understanding hint">{hint}</p>

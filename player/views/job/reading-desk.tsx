@@ -67,6 +67,7 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
         <ExpectedPlate
           text={expected.text}
           because={becauseWords(expected.because)}
+          size={reading.measure.kind === 'quantity' ? 'hero' : 'large'}
           missing={expected.resolved?.missing ?? []}
           contradiction={expected.resolved?.contradiction ?? null}
         />

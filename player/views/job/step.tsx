@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Session } from '../../../engine/run/index.ts';
 import { whyHere } from '../../models/why-here.ts';
 import { Inlines } from '../../parts/prose.tsx';
+import { isTouch } from './is-touch.ts';
 import { useResolve } from './use-resolve.ts';
 
 interface StepHeadProps {
@@ -20,7 +21,7 @@ export function StepHead({ session, title, hasField = false, why = true }: StepH
   const because = why ? whyHere(session) : null;
   useEffect(() => {
     window.scrollTo?.({ top: 0 });
-    if (!hasField) heading.current?.focus({ preventScroll: true });
+    if (!hasField || isTouch()) heading.current?.focus({ preventScroll: true });
   }, [hasField]);
   return (
     <>

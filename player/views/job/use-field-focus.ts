@@ -1,6 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { OpenJob } from '../../models/open-job.ts';
+import { isTouch } from './is-touch.ts';
 
 /** Puts the focus into the field of a new step, and back into it when a sheet is closed. On a touch
  *  screen it stays out: the keyboard would cover what is to be done. */
@@ -8,8 +9,7 @@ export function useFieldFocus(job: OpenJob): RefObject<HTMLInputElement | null> 
   const field = useRef<HTMLInputElement>(null);
   const sheetOpen = job.dialog.value !== null;
   useEffect(() => {
-    const touch = globalThis.matchMedia?.('(pointer: coarse)').matches ?? false;
-    if (!sheetOpen && !touch) field.current?.focus({ preventScroll: true });
+    if (!sheetOpen && !isTouch()) field.current?.focus({ preventScroll: true });
   }, [sheetOpen]);
   return field;
 }

@@ -21,6 +21,13 @@ describe('leadsOf()', () => {
     ]);
   });
 
+  test('clips the scope to the ground that is named last', () => {
+    expect(words(['clock', 'ground leg beside it'], ['scope'])).toEqual([
+      'Tip: clock',
+      'Clip: ground leg beside it',
+    ]);
+  });
+
   test('names no lead where nothing is connected', () => {
     expect(words(['the socket'], ['lens'])).toEqual(['At: the socket']);
     expect(words([], ['meter'])).toEqual([]);

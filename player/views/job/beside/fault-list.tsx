@@ -30,5 +30,5 @@ function contradictionWords(
   session: Session,
   { reading, showed }: FaultStanding['contradictions'][number],
 ): string {
-  return `${session.loaded.readings.get(reading)?.is ?? reading} is ${showed.join(' or ')}`;
+  return `${session.loaded.readings.get(reading)?.is ?? reading}: ${showed.join(' or ')}`;
 }

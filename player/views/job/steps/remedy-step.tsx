@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
+import { useId } from 'preact/hooks';
 import { Action } from '../../../parts/action.tsx';
 import { Prose } from '../../../parts/prose.tsx';
 import { Desk } from '../desk.tsx';
@@ -19,6 +20,7 @@ interface PartLine {
 export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX.Element {
   const { section, fault, remedy } = question;
   const resolve = useResolve(session);
+  const form = useId();
   const which = useSignal('');
   const lines = useSignal<readonly PartLine[]>(fault.parts.map((what) => ({ what, cost: '' })));
   const needs = [
@@ -40,6 +42,16 @@ export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX
         <QuietHazards session={session} />
         <Prose blocks={section.blocks} resolve={resolve} />
         <Prose blocks={remedy.blocks} resolve={resolve} />
+        <form
+          id={form}
+          class="parts-form"
+          onSubmit={(event) => {
+            event.preventDefault();
+            mend();
+          }}
+        >
+          <PartsFields which={which} lines={lines} />
+        </form>
       </StepBody>
       <Desk
         job={job}
@@ -49,18 +61,9 @@ export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX
           </Action>
         }
       >
-        <form
-          class="answer-form"
-          onSubmit={(event) => {
-            event.preventDefault();
-            mend();
-          }}
-        >
-          <PartsFields which={which} lines={lines} />
-          <MainAction submits hint="The proof follows, reading by reading." onAct={mend}>
-            It is done: prove it
-          </MainAction>
-        </form>
+        <MainAction form={form} hint="The proof follows, reading by reading." onAct={mend}>
+          It is done: prove it
+        </MainAction>
       </Desk>
     </>
   );
