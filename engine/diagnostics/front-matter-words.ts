@@ -1,4 +1,10 @@
-import type { FrontMatterFacts, MeaningFacts, ShapeFacts, YamlFacts } from './front-matter-facts.ts';
+import type {
+  FrontMatterFacts,
+  MeaningFacts,
+  NameKind,
+  ShapeFacts,
+  YamlFacts,
+} from './front-matter-facts.ts';
 import { anyOf, listed, said, short } from './phrases.ts';
 import type { WordTable } from './words.ts';
 
@@ -157,7 +163,7 @@ const shapeWords: WordTable<ShapeFacts> = {
 const meaningWords: WordTable<MeaningFacts> = {
   'name-form': {
     severity: 'error',
-    wrong: ({ name, of }) => `"${short(name)}" cannot be the name of a ${of}`,
+    wrong: ({ name, of }) => `"${short(name)}" cannot be the name of ${aKind[of]}`,
     mend: ({ instead, of }) =>
       instead === null
         ? of === 'band' || of === 'option'
@@ -167,7 +173,7 @@ const meaningWords: WordTable<MeaningFacts> = {
   },
   'reserved-word': {
     severity: 'error',
-    wrong: ({ name, of }) => `"${name}" means something of its own and cannot be the name of a ${of}`,
+    wrong: ({ name, of }) => `"${name}" means something of its own and cannot be the name of ${aKind[of]}`,
     mend: () => 'Use another word',
   },
   'option-twice': {
@@ -228,13 +234,21 @@ const meaningWords: WordTable<MeaningFacts> = {
   },
   'missing-source': {
     severity: 'warning',
-    wrong: ({ reading }) => `Nothing says where the limits of "${reading}" come from`,
+    wrong: ({ reading }) => `Nothing says why the normal bands of "${reading}" are normal`,
     mend: () => 'Add "source:" with a standard and clause, a handbook, or "common practice"',
   },
 };
 
 /** The words for problems of the front-matter. */
 export const frontMatterWords: WordTable<FrontMatterFacts> = { ...yamlWords, ...shapeWords, ...meaningWords };
+
+const aKind: Readonly<Record<NameKind, string>> = {
+  reading: 'a reading',
+  setting: 'a setting',
+  fault: 'a fault',
+  band: 'a band',
+  option: 'an option',
+};
 
 const examples: Readonly<Record<string, string>> = {
   format: 'format: 1',

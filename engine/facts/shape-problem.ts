@@ -1,6 +1,8 @@
 import type { ErrorObject } from 'ajv/dist/2020.js';
+import type { Fix } from '../diagnostics/diagnostic.ts';
 import type { Shape } from '../diagnostics/front-matter-facts.ts';
 import type { Path } from '../model/front-matter.ts';
+import type { Span } from '../model/span.ts';
 import { nearest } from '../names/nearest.ts';
 import type { FactsContext } from './facts-context.ts';
 import { isTable } from './raw.ts';
@@ -37,10 +39,16 @@ const numberRange: Told = ({ path, key, context, data, params }) => {
 };
 
 const wordWanted: Told = ({ path, key, context, data, params }) => {
+  // A list or a table has been told to be no text.
+  if (typeof data === 'object') return;
   const words = [params.allowedValues ?? params.allowedValue].flat().map(String);
   const text = String(data);
   const near = nearest(text.slice(0, 60), words);
-  context.atValue(path, { code: 'word-wanted', key, text, words, near });
+  context.atValue(
+    path,
+    { code: 'word-wanted', key, text, words, near },
+    renaming(context.spanOf(path), text, near),
+  );
 };
 
 const problems: Readonly<Record<string, Told>> = {
@@ -70,14 +78,16 @@ const problems: Readonly<Record<string, Told>> = {
       keys.filter((one) => !isTable(data) || !(one in data)),
     );
     const span = context.spanOf([...path, key], 'key');
-    const [only] = near;
-    const fix =
-      near.length === 1 && only !== undefined && span.to - span.from === key.length
-        ? { title: `Write "${only}"`, edits: [{ ...span, insert: only }] }
-        : undefined;
-    context.at(span, { code: 'unknown-key', key, near, keys }, fix && { fix });
+    context.at(span, { code: 'unknown-key', key, near, keys }, renaming(span, key, near));
   },
 };
+
+/** The fix where only one word can be meant, and the wrong one stands there without quotes. */
+function renaming(span: Span, written: string, near: readonly string[]): { readonly fix?: Fix } {
+  const [only] = near;
+  if (only === undefined || near.length > 1 || span.to - span.from !== written.length) return {};
+  return { fix: { title: `Write "${only}"`, edits: [{ ...span, insert: only }] } };
+}
 
 const bounds: Readonly<Record<string, string>> = { '>=': 'at least', '<=': 'at most', '>': 'more than' };
 

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { movedDiagnostic } from '../diagnostics/moved-diagnostic.ts';
 import type { FrontMatter, Path } from '../model/front-matter.ts';
 import type { Slice } from '../model/source.ts';
 import type { Span } from '../model/span.ts';
@@ -80,20 +81,6 @@ class EntryReader {
   private indentOf(entry: Entry | undefined): string {
     return entry === undefined ? '' : (/^ */.exec(this.front.text.slice(entry.from))?.[0] ?? '');
   }
-}
-
-function movedDiagnostic(diagnostic: Diagnostic, by: number): Diagnostic {
-  const moved = <Place extends Span>(place: Place): Place => ({
-    ...place,
-    from: place.from + by,
-    to: place.to + by,
-  });
-  return {
-    ...diagnostic,
-    span: moved(diagnostic.span),
-    ...(diagnostic.related && { related: moved(diagnostic.related) }),
-    ...(diagnostic.fix && { fix: { ...diagnostic.fix, edits: diagnostic.fix.edits.map(moved) } }),
-  };
 }
 
 /** Where the facts as a whole are pointed at. */

@@ -5,7 +5,9 @@ import { type FactPair, shiftedPair } from './fact-node.ts';
 import { readYaml, type YamlReading } from './read-yaml.ts';
 import { remedyFor } from './remedy-for.ts';
 import { specialIndents } from './special-indents.ts';
+import { tabIndents } from './tab-indents.ts';
 import type { Remedy, Trouble } from './trouble.ts';
+import { wordsAt } from './value-at.ts';
 
 /** One entry of the facts, read. Places count from its first character. */
 export interface ParsedEntry {
@@ -24,7 +26,7 @@ const mostRepairs = 24;
 export function parseEntry(text: string): ParsedEntry {
   const { sectionCharacters: limit } = limits;
   if (text.length > limit) {
-    const span = { from: 0, to: /[\r\n]|$/.exec(text)?.index ?? 0 };
+    const span = wordsAt(text, 0);
     return { pairs: [], diagnostics: [{ code: 'entry-too-large', characters: text.length, limit, span }] };
   }
   return new EntryParser(text).parse();
@@ -40,9 +42,8 @@ class EntryParser {
   }
 
   parse(): ParsedEntry {
-    const indents = specialIndents(this.edited.text);
-    for (const remedy of indents) this.tell(remedy);
-    if (indents.length > 0) this.edited = this.edited.with(indents.flatMap(({ repair = [] }) => repair));
+    this.repairAll(specialIndents(this.edited.text));
+    this.repairAll(tabIndents(this.edited.text));
     let reading = readYaml(this.edited.text);
     const rounds = Math.min(mostRepairs, Math.ceil(repairBudget / (this.edited.text.length + 1)));
     for (let round = 0; round < rounds && this.repairFirst(reading); round += 1)
@@ -50,6 +51,12 @@ class EntryParser {
     const back = (offset: number): number => this.edited.original(offset);
     const pairs = (reading.pairs ?? []).map((pair) => shiftedPair(pair, back));
     return { pairs, diagnostics: this.diagnostics };
+  }
+
+  private repairAll(remedies: readonly Remedy[]): void {
+    if (remedies.length === 0) return;
+    for (const remedy of remedies) this.tell(remedy);
+    this.edited = this.edited.with(remedies.flatMap(({ repair = [] }) => repair));
   }
 
   /** Tells every trouble up to the first that can be repaired, and repairs that. False if there is none. */

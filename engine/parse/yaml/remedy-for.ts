@@ -9,7 +9,7 @@ import { insertion, quote } from './quote.ts';
 import { depthLimit } from './read-yaml.ts';
 import { nameOfSpace } from './special-space.ts';
 import type { Remedy, Trouble, TroubleKind } from './trouble.ts';
-import { lineAt, valueAt } from './value-at.ts';
+import { valueAt, wordsAt } from './value-at.ts';
 
 /** What to tell about a trouble; null where there is nothing to tell. */
 export const remedyFor = (trouble: Trouble, text: string): Remedy | null =>
@@ -52,7 +52,7 @@ const remedies: Readonly<Record<TroubleKind, (trouble: Trouble, text: string) =>
   'empty-block': (trouble, text) => leadingGreater(trouble, text),
   'too-deep': (trouble, text) => ({
     facts: { code: 'facts-too-deep', depth: Number(trouble.code), limit: depthLimit },
-    span: lineAt(text, trouble.from),
+    span: wordsAt(text, trouble.from),
   }),
 };
 

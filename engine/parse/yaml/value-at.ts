@@ -44,3 +44,11 @@ export function lineAt(text: string, at: number): Span {
   const length = text.slice(from).search(/[\r\n]/);
   return { from, to: length < 0 ? text.length : from + length };
 }
+
+/** The line at `at` without the space around its words. */
+export function wordsAt(text: string, at: number): Span {
+  const line = lineAt(text, at);
+  const words = text.slice(line.from, line.to);
+  const from = line.to - words.trimStart().length;
+  return { from, to: Math.max(from, line.from + words.trimEnd().length) };
+}
