@@ -56,7 +56,9 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
       }
     >
       <div class="desk-title">
-        <h2 id={`${id}-name`}>{reading.is}</h2>
+        <h2 id={`${id}-name`} tabIndex={-1}>
+          {reading.is}
+        </h2>
         {place.of > 1 && (
           <span class="place">
             {place.at} of {place.of}

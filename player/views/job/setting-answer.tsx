@@ -51,7 +51,9 @@ export function SettingAnswer(props: SettingAnswerProps): JSX.Element {
   });
   return (
     <>
-      <h2 class="desk-title">{setting.is}</h2>
+      <h2 class="desk-title" tabIndex={-1}>
+        {setting.is}
+      </h2>
       {options.length > 0 && (
         <OptionsFace
           options={options}
