@@ -1,6 +1,6 @@
+import { problemsOfJob } from '../job/validate-job.ts';
 import type { Job } from '../model/job.ts';
 import { type Bench, CannotRun } from './bench.ts';
-import { problemsOfJob } from '../job/validate-job.ts';
 import { readFile, writeFile } from './read-file.ts';
 
 /** A job from its file; a file that is none ends the command with the first things that are wrong. */
@@ -13,7 +13,8 @@ export async function readJob(bench: Bench, path: string): Promise<Job> {
     throw new CannotRun(`"${path}" is not a job file: ${(error as Error).message}`);
   }
   const problems = problemsOfJob(data);
-  if (problems.length > 0) throw new CannotRun(`"${path}" is not a job file: ${problems.slice(0, 3).join('; ')}`);
+  if (problems.length > 0)
+    throw new CannotRun(`"${path}" is not a job file: ${problems.slice(0, 3).join('; ')}`);
   return data as Job;
 }
 

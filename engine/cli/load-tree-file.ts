@@ -1,10 +1,10 @@
 import { basename } from 'node:path';
 import { compileTree } from '../compile.ts';
 import { describe, formatDiagnostic } from '../diagnostics/index.ts';
+import { problemsOfCompiledTree } from '../job/validate-job.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import { type Bench, CannotRun } from './bench.ts';
 import { readFile } from './read-file.ts';
-import { problemsOfCompiledTree } from '../job/validate-job.ts';
 
 /** A tree from its Markdown, or from compiled JSON. Errors in it end the command. */
 export async function loadTreeFile(bench: Bench, path: string): Promise<CompiledTree> {
@@ -28,6 +28,7 @@ function fromJson(path: string, text: string): CompiledTree {
     throw new CannotRun(`"${path}" is not JSON: ${(error as Error).message}`);
   }
   const problems = problemsOfCompiledTree(data);
-  if (problems.length > 0) throw new CannotRun(`"${path}" is no compiled tree: ${problems.slice(0, 3).join('; ')}`);
+  if (problems.length > 0)
+    throw new CannotRun(`"${path}" is no compiled tree: ${problems.slice(0, 3).join('; ')}`);
   return data as CompiledTree;
 }

@@ -1,9 +1,9 @@
+import { nearest } from '../names/nearest.ts';
 import { type Bench, CannotRun, type ExitCode, exit } from './bench.ts';
 import type { Command } from './command.ts';
 import { check } from './commands/check.ts';
 import { record } from './commands/record.ts';
 import { walk } from './commands/walk.ts';
-import { nearest } from '../names/nearest.ts';
 
 const commands: Readonly<Record<string, Command>> = { check, walk, record };
 
@@ -28,7 +28,9 @@ export async function main(args: readonly string[], bench: Bench): Promise<ExitC
   const command = Object.hasOwn(commands, word) ? commands[word] : undefined;
   if (command === undefined) {
     const [near] = nearest(word, Object.keys(commands));
-    bench.err(`deadboard: there is no command "${word}"${near === undefined ? '' : `; did you mean "${near}"?`}`);
+    bench.err(
+      `deadboard: there is no command "${word}"${near === undefined ? '' : `; did you mean "${near}"?`}`,
+    );
     bench.err('deadboard --help lists the commands');
     return exit.couldNotRun;
   }

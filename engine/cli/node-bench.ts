@@ -19,10 +19,11 @@ export function nodeBench(): Bench & { readonly close: () => void } {
     now: () => new Date(),
     readText: (path) => readFile(path, 'utf8'),
     writeText,
-    exists: (path) => stat(path).then(
-      () => true,
-      () => false,
-    ),
+    exists: (path) =>
+      stat(path).then(
+        () => true,
+        () => false,
+      ),
     markdownUnder,
     close: () => lines?.close(),
   };
@@ -44,7 +45,9 @@ async function markdownUnder(path: string): Promise<readonly string[]> {
   if (!(await stat(path)).isDirectory()) return [path];
   const names = await readdir(path, { recursive: true, withFileTypes: true });
   return names
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.md') && !entry.parentPath.includes('node_modules'))
+    .filter(
+      (entry) => entry.isFile() && entry.name.endsWith('.md') && !entry.parentPath.includes('node_modules'),
+    )
     .map((entry) => join(entry.parentPath, entry.name))
     .sort();
 }

@@ -1,6 +1,5 @@
-import type { Job } from '../model/job.ts';
 import { openWorkOf } from '../job/index.ts';
-import { observationText } from '../scale/index.ts';
+import type { Job } from '../model/job.ts';
 import {
   expectationOf,
   faultStandings,
@@ -12,6 +11,7 @@ import {
   questionOf,
   type Session,
 } from '../run/index.ts';
+import { observationText } from '../scale/index.ts';
 
 /** Where a job stands, as plain data: what `walk --json` prints. */
 export function standingOf(job: Job, session: Session) {
@@ -30,7 +30,11 @@ export function standingOf(job: Job, session: Session) {
       const known = latest(session, reading);
       return {
         reading,
-        value: known?.observation ? observationText(known.observation) : known?.given ? 'part of the symptom' : 'not read',
+        value: known?.observation
+          ? observationText(known.observation)
+          : known?.given
+            ? 'part of the symptom'
+            : 'not read',
         bands: known?.bands ?? [],
         stale: known?.stale ?? false,
       };
@@ -53,7 +57,16 @@ function askedOf(session: Session, question: Question) {
     case 'reading': {
       const { reading, purpose, place } = question;
       const { text, because, normal } = expectationOf(session, reading);
-      return { ask: question.ask, reading: reading.id, is: reading.is, purpose, place, expected: text, because, normal };
+      return {
+        ask: question.ask,
+        reading: reading.id,
+        is: reading.is,
+        purpose,
+        place,
+        expected: text,
+        because,
+        normal,
+      };
     }
     case 'setting':
       return { ask: question.ask, setting: question.setting.id, is: question.setting.is };

@@ -14,12 +14,16 @@ import type { Bench } from './bench.ts';
 import { showQuestion } from './show/show-question.ts';
 
 /** The walk at a keyboard: ask, take, keep, go on. Ends with `quit`, the end of input, or a closed job. */
-export async function talk(bench: Bench, start: Session, keep: (session: Session) => Promise<void>): Promise<void> {
+export async function talk(
+  bench: Bench,
+  start: Session,
+  keep: (session: Session) => Promise<void>,
+): Promise<void> {
   let session = await greet(bench, start, keep);
-  let shown: unknown = null;
+  let shown: Session | null = null;
   for (;;) {
     const question = questionOf(session);
-    if (shown !== session) bench.out(`\n${showQuestion(session, bench.width)}\n`);
+    if (shown !== session) bench.out(`\n${showQuestion(session, bench.width, isBrief(session, shown))}\n`);
     shown = session;
     const typed = await bench.ask(question.ask === 'reading' ? `${question.reading.id} > ` : '> ');
     if (typed === null || typed.trim() === 'quit') return;
@@ -37,11 +41,20 @@ export async function talk(bench: Bench, start: Session, keep: (session: Session
   }
 }
 
+/** In the middle of one check, its prose stands above already. */
+const isBrief = (session: Session, shown: Session | null): boolean =>
+  session.position.taken.size > 0 && session.position.section === shown?.position.section;
+
 /** A job taken up on a later day begins with the symptom. */
-async function greet(bench: Bench, session: Session, keep: (session: Session) => Promise<void>): Promise<Session> {
+async function greet(
+  bench: Bench,
+  session: Session,
+  keep: (session: Session) => Promise<void>,
+): Promise<Session> {
   const last = session.entries.at(-1);
   const at = localIso(bench.now());
-  if (last === undefined || last.at.slice(0, 10) === at.slice(0, 10) || session.closed !== null) return session;
+  if (last === undefined || last.at.slice(0, 10) === at.slice(0, 10) || session.closed !== null)
+    return session;
   bench.out(`Last worked on ${last.at.slice(0, 10)}. ${session.loaded.tree.symptom}`);
   const typed = await bench.ask('Is the symptom still the same? yes or no > ');
   const next = apply(session, { kind: 'resumed', same: !/^n/i.test(typed ?? ''), at });
@@ -50,7 +63,10 @@ async function greet(bench: Bench, session: Session, keep: (session: Session) =>
 }
 
 const asides: Readonly<Record<string, (session: Session) => string>> = {
-  '?': () => ['A value, or:', ...answerExamples.map((example) => `  ${example}`), '  faults, open work, quit'].join('\n'),
+  '?': () =>
+    ['A value, or:', ...answerExamples.map((example) => `  ${example}`), '  faults, open work, quit'].join(
+      '\n',
+    ),
   faults: (session) =>
     faultStandings(session)
       .map(({ fault, state }) => `  ${state.padEnd(10)} ${fault.is}`)

@@ -1,3 +1,3 @@
 export { localIso } from './local-iso.ts';
-export { openWorkOf, recordOf } from './record-of.ts';
 export { type Audience, outcomeWords, recordMarkdown } from './record-markdown.ts';
+export { openWorkOf, recordOf } from './record-of.ts';

@@ -6,13 +6,19 @@ export type Audience = 'owner' | 'bench';
 /** The record as a Markdown page. */
 export function recordMarkdown(record: JobRecord, audience: Audience): string {
   const parts = [
-    `# ${escape(record.board || 'Board')}: ${outcomeWords[record.outcome]}`,
+    `# ${literal(record.board || 'Board')}: ${outcomeWords[record.outcome]}`,
     heading(record),
     part('What was wrong', record.remedies.filter(({ effect }) => effect !== 'no effect').map(causeLine)),
     part('Parts', record.remedies.flatMap(partLines)),
-    part('Tried without effect', record.remedies.filter(({ effect }) => effect === 'no effect').map(causeLine)),
+    part(
+      'Tried without effect',
+      record.remedies.filter(({ effect }) => effect === 'no effect').map(causeLine),
+    ),
     part('Proof', record.proof.map(proofLine)),
-    part('Still to do', record.openWork.map(({ text }) => `- ${escape(text)}`)),
+    part(
+      'Still to do',
+      record.openWork.map(({ text }) => `- ${literal(text)}`),
+    ),
     ...(audience === 'bench' ? benchParts(record) : []),
   ];
   return `${parts.filter((text) => text !== '').join('\n\n')}\n`;
@@ -24,7 +30,7 @@ export const outcomeWords: Readonly<Record<JobRecord['outcome'], string>> = {
   open: 'still on the bench',
 };
 
-const escape = (text: string): string => text.replace(/[\\`*_[\]<>|#]/g, '\\$&');
+const literal = (text: string): string => text.replace(/[\\`*_[\]<>|#]/g, '\\$&');
 const day = (at: string): string => at.slice(0, 10);
 const time = (at: string): string => `${at.slice(0, 10)} ${at.slice(11, 16)}`;
 
@@ -37,26 +43,36 @@ function heading(record: JobRecord): string {
     ['Owner', record.owner],
     ['As brought in', record.story],
     ['Symptom', record.tree.symptom],
-    ['On the bench', record.closed === null ? `since ${day(record.opened)}` : `${day(record.opened)} to ${day(record.closed)}`],
+    [
+      'On the bench',
+      record.closed === null
+        ? `since ${day(record.opened)}`
+        : `${day(record.opened)} to ${day(record.closed)}`,
+    ],
     ...record.settings.map(({ is, value }) => [is, value]),
   ];
   return rows
     .filter(([, value]) => value !== '')
-    .map(([name, value]) => `- **${escape(name ?? '')}**: ${escape(value ?? '')}`)
+    .map(([name, value]) => `- **${literal(name ?? '')}**: ${literal(value ?? '')}`)
     .join('\n');
 }
 
 function causeLine({ is, which, at, effect }: RecordRemedy): string {
-  const where = which === '' ? '' : ` (${escape(which)})`;
-  const open = effect === 'waits for proof' ? ', not proven yet' : effect === 'more is wrong' ? ', not the only fault' : '';
-  return `- ${escape(is)}${where}, ${day(at)}${open}`;
+  const where = which === '' ? '' : ` (${literal(which)})`;
+  const open =
+    effect === 'waits for proof'
+      ? ', not proven yet'
+      : effect === 'more is wrong'
+        ? ', not the only fault'
+        : '';
+  return `- ${literal(is)}${where}, ${day(at)}${open}`;
 }
 
 const partLines = ({ parts }: RecordRemedy): readonly string[] =>
-  parts.map(({ what, cost }) => `- ${escape(what)}${cost === null ? '' : `: ${escape(cost)}`}`);
+  parts.map(({ what, cost }) => `- ${literal(what)}${cost === null ? '' : `: ${literal(cost)}`}`);
 
 const proofLine = ({ is, value, expected }: RecordReading): string =>
-  `- ${escape(is)}: ${escape(value)}${expected === '' ? '' : `, should be ${escape(expected)}`}`;
+  `- ${literal(is)}: ${literal(value)}${expected === '' ? '' : `, should be ${literal(expected)}`}`;
 
 function benchParts(record: JobRecord): readonly string[] {
   return [
@@ -65,9 +81,15 @@ function benchParts(record: JobRecord): readonly string[] {
       '| --: | --- | --- | --- | --- | --- | --- | --- |',
       ...record.readings.map(readingRow),
     ]),
-    part('Ruled out', record.ruledOut.map(({ is, by }) => `- ${escape(is)}, by ${escape(by)}`)),
-    part('Notes', record.notes.map(({ at, text }) => `- ${time(at)}: ${escape(text)}`)),
-    `Walked with "${escape(record.tree.title)}" (${record.tree.id}, ${record.tree.digest.slice(0, 12)}), job ${escape(record.job)}.`,
+    part(
+      'Ruled out',
+      record.ruledOut.map(({ is, by }) => `- ${literal(is)}, by ${literal(by)}`),
+    ),
+    part(
+      'Notes',
+      record.notes.map(({ at, text }) => `- ${time(at)}: ${literal(text)}`),
+    ),
+    `Walked with "${literal(record.tree.title)}" (${record.tree.id}, ${record.tree.digest.slice(0, 12)}), job ${literal(record.job)}.`,
   ];
 }
 
@@ -83,5 +105,5 @@ function readingRow(row: RecordReading): string {
     row.expected,
     row.aside ?? row.verdict,
   ];
-  return `| ${cells.map(escape).join(' | ')} |`;
+  return `| ${cells.map(literal).join(' | ')} |`;
 }

@@ -24,7 +24,11 @@ export function recordOf({ id, tree, entries }: Job): JobRecord {
     outcome: session.closed === null ? 'open' : session.closed.mended ? 'mended' : 'not mended',
     settings: tree.settings
       .filter((setting) => session.settings.has(setting.id))
-      .map((setting) => ({ id: setting.id, is: setting.is, value: settingText(session.settings.get(setting.id) ?? null) })),
+      .map((setting) => ({
+        id: setting.id,
+        is: setting.is,
+        value: settingText(session.settings.get(setting.id) ?? null),
+      })),
     readings,
     remedies: session.position.remedies.map((done) => remedyOf(session, done)),
     proof: proofOf(session, readings),
@@ -41,7 +45,9 @@ export function recordOf({ id, tree, entries }: Job): JobRecord {
 }
 
 /** Open work that nobody has ticked off. */
-export function openWorkOf(entries: readonly Entry[]): readonly { at: string; text: string; entry: number }[] {
+export function openWorkOf(
+  entries: readonly Entry[],
+): readonly { at: string; text: string; entry: number }[] {
   const done = new Set(entries.flatMap((entry) => (entry.kind === 'todo-done' ? [entry.of] : [])));
   return entries.flatMap((entry, index) =>
     entry.kind === 'todo' && !done.has(index) ? [{ at: entry.at, text: entry.text, entry: index }] : [],

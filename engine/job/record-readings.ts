@@ -25,7 +25,12 @@ interface Look {
 function lookOf(session: Session, entry: Entry): Look | null {
   switch (entry.kind) {
     case 'read':
-      return { section: entry.section, reading: entry.observation.reading, observation: entry.observation, why: '' };
+      return {
+        section: entry.section,
+        reading: entry.observation.reading,
+        observation: entry.observation,
+        why: '',
+      };
     case 'retaken': {
       const base = session.entries[entry.of];
       const section = base !== undefined && 'section' in base ? (base.section ?? '') : '';
@@ -33,7 +38,12 @@ function lookOf(session: Session, entry: Entry): Look | null {
     }
     case 'confirmed': {
       const known = session.history.get(entry.reading)?.find((word) => session.entries[word.entry] === entry);
-      return { section: entry.section, reading: entry.reading, observation: known?.observation ?? null, why: 'as before' };
+      return {
+        section: entry.section,
+        reading: entry.reading,
+        observation: known?.observation ?? null,
+        why: 'as before',
+      };
     }
     case 'unread':
       return { section: entry.section, reading: entry.reading, observation: null, why: entry.why };

@@ -3,19 +3,27 @@ import compiledTreeSchema from '../../schema/compiled-tree.schema.json' with { t
 import jobSchema from '../../schema/job.schema.json' with { type: 'json' };
 import machineSchema from '../../schema/machine.schema.json' with { type: 'json' };
 
-const ajv = new Ajv2020({ allErrors: false, strict: true, strictRequired: false, allowUnionTypes: true, discriminator: true });
+const ajv = new Ajv2020({
+  allErrors: false,
+  strict: true,
+  strictRequired: false,
+  allowUnionTypes: true,
+  discriminator: true,
+});
 ajv.addSchema([machineSchema, compiledTreeSchema, jobSchema]);
 
 /** Why `data` is not a job: one sentence for each thing that is wrong, none where it is one. */
 export const problemsOfJob = (data: unknown): readonly string[] => problems(jobSchema.$id, data);
 
 /** Why `data` is not a compiled tree. */
-export const problemsOfCompiledTree = (data: unknown): readonly string[] => problems(compiledTreeSchema.$id, data);
+export const problemsOfCompiledTree = (data: unknown): readonly string[] =>
+  problems(compiledTreeSchema.$id, data);
 
 function problems(id: string, data: unknown): readonly string[] {
   const validate = ajv.getSchema(id) as ValidateFunction;
   if (validate(data)) return [];
   return (validate.errors ?? []).map(
-    ({ instancePath, message }) => `${instancePath === '' ? 'the file' : instancePath} ${message ?? 'is wrong'}`,
+    ({ instancePath, message }) =>
+      `${instancePath === '' ? 'the file' : instancePath} ${message ?? 'is wrong'}`,
   );
 }

@@ -15,11 +15,26 @@ export type Happening =
   /** The first entry. */
   | { readonly kind: 'opened'; readonly board: string; readonly owner: string; readonly story: string }
   /** A setting as noted at the start. */
-  | { readonly kind: 'set'; readonly setting: string; readonly typed: string; readonly value: SettingValue | null }
+  | {
+      readonly kind: 'set';
+      readonly setting: string;
+      readonly typed: string;
+      readonly value: SettingValue | null;
+    }
   /** The board was changed: readings judged by this setting go stale. */
-  | { readonly kind: 'altered'; readonly setting: string; readonly typed: string; readonly value: SettingValue }
+  | {
+      readonly kind: 'altered';
+      readonly setting: string;
+      readonly typed: string;
+      readonly value: SettingValue;
+    }
   /** The note was wrong: everything is judged again with the right value. */
-  | { readonly kind: 'corrected'; readonly setting: string; readonly typed: string; readonly value: SettingValue }
+  | {
+      readonly kind: 'corrected';
+      readonly setting: string;
+      readonly typed: string;
+      readonly value: SettingValue;
+    }
   /** The board shows what the tree's symptom says, or not. */
   | { readonly kind: 'symptom'; readonly same: boolean }
   /** `words` is the digest of the hazards acknowledged; `section` is null for those above the first section. */

@@ -2,7 +2,10 @@
 export interface MachineTransition {
   readonly target?: string;
   readonly guard?:
-    | { readonly type: 'within'; readonly params: { readonly bands: Readonly<Record<string, readonly string[]>> } }
+    | {
+        readonly type: 'within';
+        readonly params: { readonly bands: Readonly<Record<string, readonly string[]>> };
+      }
     | { readonly type: 'names'; readonly params: { readonly section: string } };
 }
 

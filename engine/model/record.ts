@@ -41,7 +41,12 @@ export interface JobRecord {
   readonly owner: string;
   /** The fault in the owner's words. */
   readonly story: string;
-  readonly tree: { readonly id: string; readonly title: string; readonly symptom: string; readonly digest: string };
+  readonly tree: {
+    readonly id: string;
+    readonly title: string;
+    readonly symptom: string;
+    readonly digest: string;
+  };
   readonly opened: string;
   readonly closed: string | null;
   readonly outcome: 'mended' | 'not mended' | 'open';

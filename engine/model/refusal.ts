@@ -6,4 +6,6 @@ export interface Refusal {
   readonly offers: readonly string[];
 }
 
-export type Taken<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusal: Refusal };
+export type Taken<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly refusal: Refusal };

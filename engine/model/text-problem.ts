@@ -12,9 +12,18 @@ export type TextProblemFacts =
   | { readonly code: 'scale-shape'; readonly expected: string; readonly found: string }
   | { readonly code: 'expect-shape'; readonly found: string }
   /** ± in per cent of a percentage, of zero or of °C. */
-  | { readonly code: 'tolerance-of'; readonly what: 'percent' | 'zero' | 'temperature'; readonly instead: string | null }
+  | {
+      readonly code: 'tolerance-of';
+      readonly what: 'percent' | 'zero' | 'temperature';
+      readonly instead: string | null;
+    }
   | { readonly code: 'no-tolerance'; readonly nominal: string }
-  | { readonly code: 'limits-order'; readonly lower: string; readonly upper: string; readonly when: string | null }
+  | {
+      readonly code: 'limits-order';
+      readonly lower: string;
+      readonly upper: string;
+      readonly when: string | null;
+    }
   | { readonly code: 'same-band-twice'; readonly band: string }
   | { readonly code: 'formula-syntax'; readonly expected: string; readonly found: string }
   | { readonly code: 'unlike-units'; readonly left: string; readonly right: string }

@@ -6,7 +6,9 @@ export function nearest(name: string, names: Iterable<string>): readonly string[
   const lower = name.toLowerCase();
   return [...names]
     .map((candidate) => ({ candidate, far: distance(lower, candidate.toLowerCase()) }))
-    .filter(({ far, candidate }) => far <= limit || (lower.length > 2 && candidate.toLowerCase().startsWith(lower)))
+    .filter(
+      ({ far, candidate }) => far <= limit || (lower.length > 2 && candidate.toLowerCase().startsWith(lower)),
+    )
     .sort((a, b) => a.far - b.far || a.candidate.localeCompare(b.candidate))
     .slice(0, 3)
     .map(({ candidate }) => candidate);

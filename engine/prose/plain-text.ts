@@ -13,7 +13,9 @@ export function inlineText(inlines: readonly Inline[], show: ShowValue): string 
   return inlines.map((inline) => inlineParts[inline.type](inline as never, show)).join('');
 }
 
-type Parts = { readonly [Type in Inline['type']]: (inline: Extract<Inline, { type: Type }>, show: ShowValue) => string };
+type Parts = {
+  readonly [Type in Inline['type']]: (inline: Extract<Inline, { type: Type }>, show: ShowValue) => string;
+};
 
 const childText = ({ children }: { readonly children: readonly Inline[] }, show: ShowValue): string =>
   inlineText(children, show);
@@ -21,16 +23,22 @@ const childText = ({ children }: { readonly children: readonly Inline[] }, show:
 const inlineParts: Parts = {
   text: ({ value }) => value.replace(/\s*\n\s*/g, ' '),
   code: ({ value }) => value,
-  value: ({ formula, written }, show) => (written.startsWith('=') ? show(formula) : `${written} (${show(formula)})`),
+  value: ({ formula, written }, show) =>
+    written.startsWith('=') ? show(formula) : `${written} (${show(formula)})`,
   emphasis: childText,
   strong: childText,
-  link: (link, show) => (link.url.startsWith('#') ? childText(link, show) : `${childText(link, show)} (${link.url})`),
+  link: (link, show) =>
+    link.url.startsWith('#') ? childText(link, show) : `${childText(link, show)} (${link.url})`,
   image: ({ alt }) => (alt === '' ? '[picture]' : `[picture: ${alt}]`),
   break: () => '\n',
 };
 
 type Blocks = {
-  readonly [Type in Block['type']]: (block: Extract<Block, { type: Type }>, show: ShowValue, width: number) => string;
+  readonly [Type in Block['type']]: (
+    block: Extract<Block, { type: Type }>,
+    show: ShowValue,
+    width: number,
+  ) => string;
 };
 
 const blockParts: Blocks = {
@@ -73,7 +81,8 @@ export function wrap(text: string, width: number): string {
         .split(' ')
         .reduce<string[]>((lines, word) => {
           const last = lines.at(-1);
-          if (last !== undefined && last.length + word.length + 1 <= width) lines[lines.length - 1] = `${last} ${word}`;
+          if (last !== undefined && last.length + word.length + 1 <= width)
+            lines[lines.length - 1] = `${last} ${word}`;
           else lines.push(word);
           return lines;
         }, [])
@@ -89,6 +98,11 @@ export function columns(rows: readonly (readonly string[])[]): string {
     [],
   );
   return rows
-    .map((row) => row.map((cell, index) => cell.padEnd(widths[index] ?? 0)).join('  ').trimEnd())
+    .map((row) =>
+      row
+        .map((cell, index) => cell.padEnd(widths[index] ?? 0))
+        .join('  ')
+        .trimEnd(),
+    )
     .join('\n');
 }

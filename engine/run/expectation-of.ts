@@ -1,5 +1,5 @@
-import type { ResolvedScale } from '../model/resolved-scale.ts';
 import type { Reading } from '../model/reading.ts';
+import type { ResolvedScale } from '../model/resolved-scale.ts';
 import { type Because, expectedBecause, expectedText, normalBandsOf, resolveScale } from '../scale/index.ts';
 import type { Session } from './session.ts';
 

@@ -9,7 +9,10 @@ export interface FaultStanding extends Standing {
 /** Every fault of the tree: still possible, ruled out and by what, mended, or put aside. */
 export function faultStandings(session: Session): readonly FaultStanding[] {
   const { remedies, declined } = session.position;
-  const aside = [...declined, ...remedies.filter(({ effect }) => effect === 'no effect').map(({ fault }) => fault)];
+  const aside = [
+    ...declined,
+    ...remedies.filter(({ effect }) => effect === 'no effect').map(({ fault }) => fault),
+  ];
   const mended = remedies.filter(({ effect }) => effect !== 'no effect').map(({ fault }) => fault);
   return standings(session.loaded.tree, evidenceOf(session)).map((standing) => ({
     ...standing,

@@ -8,7 +8,9 @@ import { latest, type Session } from './session.ts';
 /** The proof of the present remedy is complete: either the board is mended, or the fault steps aside
  *  and the walk goes on from what is still wrong. */
 export function finishProof(session: Session, readings: readonly string[]): Session {
-  const bad = readings.filter((id) => isJudged(session, id) && standing(session, id, latest(session, id)) !== 'normal');
+  const bad = readings.filter(
+    (id) => isJudged(session, id) && standing(session, id, latest(session, id)) !== 'normal',
+  );
   if (bad.length === 0) return withEffect(move(session, { type: 'proved' }), 'mended');
 
   const effect = somethingMended(session, readings) ? 'more is wrong' : 'no effect';

@@ -36,5 +36,7 @@ export function hazardsHere(session: Session): readonly Hazard[] {
 
 function dueOf(section: Section | null, hazards: readonly Hazard[]): HazardsDue | null {
   const due = hazards.filter(({ word }) => grave.includes(word));
-  return due.length === 0 ? null : { section, hazards: due, words: due.map(({ digest }) => digest).join('+') };
+  return due.length === 0
+    ? null
+    : { section, hazards: due, words: due.map(({ digest }) => digest).join('+') };
 }

@@ -5,7 +5,11 @@ import type { Session } from './session.ts';
 
 /** The machine takes `event`; one step back undoes it. A fault that was already remedied or put
  *  aside is not entered again, unless somebody goes there on purpose. */
-export function move(session: Session, event: MachineEvent, why: 'by the tree' | 'on purpose' = 'by the tree'): Session {
+export function move(
+  session: Session,
+  event: MachineEvent,
+  why: 'by the tree' | 'on purpose' = 'by the tree',
+): Session {
   const { loaded, position } = session;
   const moved = send(loaded, position, event);
   const settled = why === 'on purpose' ? moved : passTriedFaults(loaded, moved);

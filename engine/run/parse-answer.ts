@@ -1,6 +1,7 @@
 import type { BoardState, Part } from '../model/entry.ts';
 import type { Taken } from '../model/refusal.ts';
 import type { Answer } from './answer.ts';
+import type { Question } from './question.ts';
 import { questionOf } from './question-of.ts';
 import type { Session } from './session.ts';
 
@@ -52,7 +53,9 @@ const forms: readonly Form[] = [
   form(`retake\\s+${name}\\s*=\\s*(.+)`, 'retake v5 = 4.98 V', (parts, session) =>
     retake(parts, session, 'correction'),
   ),
-  form(`again\\s+${name}\\s*=\\s*(.+)`, 'again v5 = 4.98 V', (parts, session) => retake(parts, session, 'again')),
+  form(`again\\s+${name}\\s*=\\s*(.+)`, 'again v5 = 4.98 V', (parts, session) =>
+    retake(parts, session, 'again'),
+  ),
   form('strike\\s+(\\d+)(?::\\s*(.*))?', 'strike 12: wrong pin', ([of, why]) => ({
     say: 'strike',
     of: Number(of) - 1,
@@ -60,12 +63,19 @@ const forms: readonly Form[] = [
   })),
   form('go\\s+#?(\\S+)', 'go power-good', ([section = '']) => ({ say: 'go', section })),
   form('as if\\s+#?(\\S+)', 'as if power-good', ([target = '']) => ({ say: 'assume', target })),
-  form('remedied(?::\\s*([^;]*))?((?:;[^;]*)*)', 'remedied: C14; tantalum 10 µF = 0.40', ([which, parts]) => ({
-    say: 'remedied',
-    which: trimmed(which),
-    parts: readParts(parts),
+  form(
+    'remedied(?::\\s*([^;]*))?((?:;[^;]*)*)',
+    'remedied: C14; tantalum 10 µF = 0.40',
+    ([which, parts]) => ({
+      say: 'remedied',
+      which: trimmed(which),
+      parts: readParts(parts),
+    }),
+  ),
+  form('decline(?::\\s*(.*))?', 'decline: part not at hand', ([why]) => ({
+    say: 'decline',
+    why: trimmed(why),
   })),
-  form('decline(?::\\s*(.*))?', 'decline: part not at hand', ([why]) => ({ say: 'decline', why: trimmed(why) })),
   form('note:\\s*(.+)', 'note: smells burnt', ([text = '']) => ({ say: 'note', text })),
   form('todo:\\s*(.+)', 'todo: order a battery holder', ([text = '']) => ({ say: 'todo', text })),
   form('todo done\\s+(\\d+)', 'todo done 7', ([of]) => ({ say: 'todo-done', of: Number(of) - 1 })),
@@ -89,12 +99,15 @@ export const answerExamples: readonly string[] = forms.map(({ example }) => exam
 /** Reads one line as a technician or a script writes it. Anything that is no command is the value
  *  of what is asked. */
 export function parseAnswer(session: Session, text: string): Taken<Answer> {
-  for (const { pattern, read, example } of forms) {
+  for (const { pattern, read } of forms) {
     const match = pattern.exec(text);
     if (match === null) continue;
     const answer = read(match.slice(1), session);
     if (answer !== null) return { ok: true, value: answer };
-    return { ok: false, refusal: { text: `"${text.trim()}" fits nothing that is asked here`, offers: [example] } };
+    return {
+      ok: false,
+      refusal: { text: `"${text.trim()}" is no answer to what is asked`, offers: offersFor(session) },
+    };
   }
   return bare(session, text.trim());
 }
@@ -105,15 +118,21 @@ function bare(session: Session, text: string): Taken<Answer> {
     const setting = question.setting.id;
     return {
       ok: true,
-      value: text === '?' ? { say: 'setting-unknown', setting } : { say: 'setting', setting, typed: text, how: 'noted' },
+      value:
+        text === '?'
+          ? { say: 'setting-unknown', setting }
+          : { say: 'setting', setting, typed: text, how: 'noted' },
     };
   }
-  if (question.ask === 'reading') return { ok: true, value: { say: 'value', reading: null, ...boardState(text) } };
-  return { ok: false, refusal: { text: `"${text}" was not understood`, offers: offersFor(question.ask) } };
+  if (question.ask === 'reading')
+    return { ok: true, value: { say: 'value', reading: null, ...boardState(text) } };
+  return { ok: false, refusal: { text: `"${text}" was not understood`, offers: offersFor(session) } };
 }
 
-const offers: Readonly<Record<string, readonly string[]>> = {
+const offers: Readonly<Record<Question['ask'], readonly string[]>> = {
   opening: ['open: board; owner; story'],
+  setting: ['a value', '?'],
+  reading: ['a value', 'cannot read: why', 'back'],
   symptom: ['yes', 'no'],
   acknowledgement: ['acknowledge'],
   'too-close': ['as if SECTION', 'back'],
@@ -124,7 +143,7 @@ const offers: Readonly<Record<string, readonly string[]>> = {
   closing: ['close'],
   nothing: ['reopen: why'],
 };
-const offersFor = (ask: string): readonly string[] => offers[ask] ?? [];
+const offersFor = (session: Session): readonly string[] => offers[questionOf(session).ask];
 
 const trimmed = (text: string | undefined): string => text?.trim() ?? '';
 
@@ -133,7 +152,9 @@ function yesOrNo(session: Session, yes: boolean): Answer | null {
   if (ask === 'symptom') return { say: 'symptom', same: yes };
   if (ask === 'acknowledgement' && yes) return { say: 'acknowledge' };
   if (ask === 'task' && yes) return { say: 'done' };
-  return ask === 'reading' ? { say: 'value', reading: null, typed: yes ? 'yes' : 'no', board: 'failing' } : null;
+  return ask === 'reading'
+    ? { say: 'value', reading: null, typed: yes ? 'yes' : 'no', board: 'failing' }
+    : null;
 }
 
 /** `4.98 V, running now`: taken while the board runs. */
@@ -141,10 +162,17 @@ function boardState(text: string): { typed: string; board: BoardState } {
   const match = /^(.*?)[,;]?\s+(running|failing) now\s*$/iu.exec(text);
   return match === null
     ? { typed: text.trim(), board: 'failing' }
-    : { typed: (match[1] ?? '').trim(), board: match[2]?.toLowerCase() === 'running' ? 'running' : 'failing' };
+    : {
+        typed: (match[1] ?? '').trim(),
+        board: match[2]?.toLowerCase() === 'running' ? 'running' : 'failing',
+      };
 }
 
-function retake([reading = '', text = '']: readonly string[], session: Session, manner: 'correction' | 'again'): Answer {
+function retake(
+  [reading = '', text = '']: readonly string[],
+  session: Session,
+  manner: 'correction' | 'again',
+): Answer {
   const words = session.history.get(reading);
   return { say: 'retake', of: words?.at(-1)?.entry ?? -1, manner, ...boardState(text) };
 }

@@ -1,7 +1,7 @@
 import type { Observation } from '../model/observation.ts';
 import type { Taken } from '../model/refusal.ts';
-import type { OpenWay } from './question.ts';
 import { fractionOfNominal, observe, resolveScale } from '../scale/index.ts';
+import type { OpenWay } from './question.ts';
 import { questionOf } from './question-of.ts';
 import { resolveCheck } from './resolve-check.ts';
 import type { Session } from './session.ts';

@@ -19,9 +19,14 @@ export function beforeRemedy(session: Session, reading: string): Known | null {
 }
 
 /** Whether what is known of a reading is normal, wrong, or leaves both open. */
-export function standing(session: Session, reading: string, known: Pick<Known, 'bands'> | null): 'normal' | 'wrong' | 'open' {
+export function standing(
+  session: Session,
+  reading: string,
+  known: Pick<Known, 'bands'> | null,
+): 'normal' | 'wrong' | 'open' {
   const found = session.loaded.readings.get(reading);
-  if (found === undefined || found.normal === 'any' || known === null || known.bands.length === 0) return 'open';
+  if (found === undefined || found.normal === 'any' || known === null || known.bands.length === 0)
+    return 'open';
   const normal = normalBandsOf(found);
   const inside = known.bands.filter((band) => normal.includes(band)).length;
   if (inside === known.bands.length) return 'normal';

@@ -8,7 +8,9 @@ import { readingsOf } from './take-reading.ts';
 
 /** What the session waits for now. */
 export function questionOf(session: Session): Question {
-  return closedQuestion(session) ?? openingQuestion(session) ?? hazardQuestion(session) ?? sectionQuestion(session);
+  return (
+    closedQuestion(session) ?? openingQuestion(session) ?? hazardQuestion(session) ?? sectionQuestion(session)
+  );
 }
 
 function closedQuestion({ closed }: Session): Question | null {

@@ -1,10 +1,17 @@
-import type { Known } from './known.ts';
-import type { Fault } from '../model/fault.ts';
 import type { Given } from '../model/compiled-tree.ts';
+import type { Fault } from '../model/fault.ts';
 import type { Hazard } from '../model/prose.ts';
 import type { Reading } from '../model/reading.ts';
-import type { CheckSection, FaultSection, Section, StopSection, TaskSection, Remedy } from '../model/section.ts';
+import type {
+  CheckSection,
+  FaultSection,
+  Remedy,
+  Section,
+  StopSection,
+  TaskSection,
+} from '../model/section.ts';
 import type { Setting } from '../model/setting.ts';
+import type { Known } from './known.ts';
 
 /** A reading to be taken, and its place in the row. */
 export interface ReadingQuestion {
@@ -31,7 +38,12 @@ export type Question =
   | { readonly ask: 'opening' }
   | { readonly ask: 'setting'; readonly setting: Setting }
   | { readonly ask: 'symptom'; readonly given: readonly Given[] }
-  | { readonly ask: 'acknowledgement'; readonly section: Section | null; readonly hazards: readonly Hazard[]; readonly words: string }
+  | {
+      readonly ask: 'acknowledgement';
+      readonly section: Section | null;
+      readonly hazards: readonly Hazard[];
+      readonly words: string;
+    }
   | ReadingQuestion
   /** The readings lead to more than one section. */
   | { readonly ask: 'too-close'; readonly section: CheckSection; readonly ways: readonly OpenWay[] }

@@ -7,12 +7,15 @@ import { emptySession, type Session } from './session.ts';
  *  later entries walked while they fit. Corrections among them are already in place: each only ends
  *  the stretch that may have parted before it. */
 export function refold(session: Session, effective: readonly Entry[]): Session {
-  return effective.reduce<Session>((next, entry, index) => {
+  let next = emptySession(session.loaded);
+  const entries: Entry[] = [];
+  for (const [index, entry] of effective.entries()) {
     const settled = settle(next, entry);
-    const after = isCorrection(settled) ? { ...next, parted: false } : happen(next, settled, index);
-    const entries = [...after.effective, settled];
-    return { ...after, entries, effective: entries };
-  }, emptySession(session.loaded));
+    next = isCorrection(settled) ? { ...next, parted: false } : happen(next, settled, index);
+    entries.push(settled);
+    next = { ...next, entries, effective: entries };
+  }
+  return next;
 }
 
 const isCorrection = (entry: Entry): boolean =>

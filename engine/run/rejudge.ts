@@ -1,7 +1,6 @@
-import { judge, resolveScale } from '../scale/index.ts';
 import type { Observation } from '../model/observation.ts';
+import { judge, resolveScale, usedLimits } from '../scale/index.ts';
 import type { Session } from './session.ts';
-import { usedLimits } from '../scale/index.ts';
 
 /** The same look at a reading, judged by the settings as the session has them now. */
 export function rejudge(session: Session, observation: Observation): Observation {

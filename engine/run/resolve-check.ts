@@ -25,7 +25,9 @@ export function resolveCheck(session: Session, extra: Box = {}): Way {
     const box = taken[index];
     return box === null || box === undefined ? [] : [{ target, bands: firstOf(box) }];
   });
-  const distinct = ways.filter((way, index) => ways.findIndex(({ target }) => target === way.target) === index);
+  const distinct = ways.filter(
+    (way, index) => ways.findIndex(({ target }) => target === way.target) === index,
+  );
   const [only] = distinct;
   if (only !== undefined && distinct.length === 1) {
     return { kind: 'one', target: only.target, event: { type: 'checked', bands: only.bands } };

@@ -1,5 +1,5 @@
-import { move } from './move.ts';
 import { finishProof } from './finish-proof.ts';
+import { move } from './move.ts';
 import { proofReadings } from './proof-readings.ts';
 import { resolveCheck } from './resolve-check.ts';
 import type { Session } from './session.ts';

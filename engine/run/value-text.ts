@@ -1,4 +1,4 @@
-import { evaluateFormula, namesIn } from '../formula/index.ts';
+import { checkFormula, dimensionOf, evaluateFormula } from '../formula/index.ts';
 import type { Formula } from '../model/formula.ts';
 import { exactOf, fromStored, printQuantity } from '../quantity/index.ts';
 import type { Session } from './session.ts';
@@ -20,26 +20,14 @@ function settingText(session: Session, id: string): string {
   return typeof value === 'string' ? value : printQuantity(value);
 }
 
-/** The unit in which the author thinks: that of the first setting or quantity that has one. */
+/** The unit in which the author thinks: MHz for `bus * 2`, s for `1 / bus`. */
 function unitOf(session: Session, formula: Formula): string {
-  for (const name of namesIn(formula)) {
-    const setting = session.loaded.settings.get(name);
-    if (setting?.kind === 'quantity') return setting.unit;
-  }
-  return firstUnit(formula) ?? '';
-}
-
-function firstUnit(formula: Formula): string | null {
-  switch (formula.kind) {
-    case 'quantity':
-      return formula.unit === '' ? null : formula.unit;
-    case 'name':
-      return null;
-    case 'negate':
-      return firstUnit(formula.of);
-    case 'binary':
-      return firstUnit(formula.left) ?? firstUnit(formula.right);
-    case 'call':
-      return formula.arguments.map(firstUnit).find((unit) => unit !== null) ?? null;
-  }
+  const dimensions = new Map(
+    [...session.loaded.settings].map(([id, setting]) => [
+      id,
+      setting.kind === 'quantity' ? dimensionOf(setting.unit) : null,
+    ]),
+  );
+  const found = checkFormula(formula, dimensions);
+  return found.ok ? found.value.text : '';
 }

@@ -1,6 +1,6 @@
+import type { BoardState } from '../model/entry.ts';
 import type { Fault } from '../model/fault.ts';
 import type { Reading } from '../model/reading.ts';
-import type { BoardState } from '../model/entry.ts';
 import { shownBands } from './shown-bands.ts';
 
 /** One reading as evidence: the bands it can be in. */
@@ -33,10 +33,7 @@ interface Tree {
 
 /** Which faults can have shown everything that was read, heaviest first. Strict: one reading is
  *  enough to rule a fault out. */
-export function standings(
-  tree: Tree,
-  evidence: readonly Evidence[],
-): readonly Standing[] {
+export function standings(tree: Tree, evidence: readonly Evidence[]): readonly Standing[] {
   const support = new Map(tree.faults.map((fault) => [fault.id, supportOf(tree, fault)]));
   return tree.faults
     .map((fault) => ({
@@ -52,7 +49,12 @@ type Support = ReadonlyMap<string, readonly string[] | 'any'>;
 function supportOf(tree: Tree, fault: Fault): Support {
   const bands = [...shownBands(tree, fault)].map(
     ([reading, { how, shares }]) =>
-      [reading, how === 'free' || how === 'unknown' ? 'any' : shares.filter(({ share }) => share > 0).map(({ band }) => band)] as const,
+      [
+        reading,
+        how === 'free' || how === 'unknown'
+          ? 'any'
+          : shares.filter(({ share }) => share > 0).map(({ band }) => band),
+      ] as const,
   );
   return new Map(bands);
 }
@@ -66,7 +68,8 @@ function contradictionOf(
   if (board === 'running' && fault.comes === 'sometimes') return [];
   const alone = support.get(fault.id)?.get(reading) ?? 'any';
   const others = alsoPresent.map((id) => support.get(id)?.get(reading) ?? 'any');
-  if (alone === 'any' || bands.some((band) => canShow(band, alone, others, normalOf(tree, reading)))) return [];
+  if (alone === 'any' || bands.some((band) => canShow(band, alone, others, normalOf(tree, reading))))
+    return [];
   return [{ reading, showed: bands, wouldShow: alone }];
 }
 

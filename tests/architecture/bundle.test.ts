@@ -9,7 +9,10 @@ describe("the player's first load", () => {
     expect(script.gzip).toBeLessThanOrEqual(60 * 1024);
   });
 
-  test.each(['micromark', 'mdast', 'failsafe', 'BLOCK_AS_IMPLICIT_KEY', 'ajv', 'codemirror'])('holds nothing of %s', (name) => {
-    expect(script.text.includes(name)).toBe(false);
-  });
+  test.each(['micromark', 'mdast', 'failsafe', 'BLOCK_AS_IMPLICIT_KEY', 'ajv', 'codemirror'])(
+    'holds nothing of %s',
+    (name) => {
+      expect(script.text.includes(name)).toBe(false);
+    },
+  );
 });

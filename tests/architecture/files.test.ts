@@ -10,8 +10,25 @@ const sources = tracked.filter((path) => /^(engine|player|editor)\/.*\.tsx?$/.te
 describe('the files of the project', () => {
   test('stand in the fixed folders', () => {
     const top = new Set(tracked.map((path) => path.split('/')[0] ?? ''));
-    const fixed = ['README.md', 'DEVELOPERS.md', 'package.json', 'engine', 'trees', 'editor', 'player', 'tests', 'schema'];
-    const tools = ['package-lock.json', 'tsconfig.json', 'biome.json', 'knip.json', 'vite.config.ts', 'vitest.config.ts'];
+    const fixed = [
+      'README.md',
+      'DEVELOPERS.md',
+      'package.json',
+      'engine',
+      'trees',
+      'editor',
+      'player',
+      'tests',
+      'schema',
+    ];
+    const tools = [
+      'package-lock.json',
+      'tsconfig.json',
+      'biome.json',
+      'knip.json',
+      'vite.config.ts',
+      'vitest.config.ts',
+    ];
     const others = [...top].filter((name) => !name.startsWith('.') && ![...fixed, ...tools].includes(name));
     expect(others).toEqual([]);
   });
@@ -22,7 +39,9 @@ describe('the files of the project', () => {
   });
 
   test('are called in kebab-case', () => {
-    const odd = sources.filter((path) => !/^[a-z0-9-]+(\.config|\.bench)?\.tsx?$/.test(path.split('/').at(-1) ?? ''));
+    const odd = sources.filter(
+      (path) => !/^[a-z0-9-]+(\.config|\.bench)?\.tsx?$/.test(path.split('/').at(-1) ?? ''),
+    );
     expect(odd).toEqual([]);
   });
 });

@@ -26,16 +26,19 @@ const lines: readonly (readonly string[])[] = [
   ['engine', 'player', 'editor'],
 ];
 
-const inside = (part: string): string => (['engine', 'player', 'editor'].includes(part) ? `^${part}/` : `^engine/${part}`);
+const inside = (part: string): string =>
+  ['engine', 'player', 'editor'].includes(part) ? `^${part}/` : `^engine/${part}`;
 
-const backwards: readonly IForbiddenRuleType[] = lines.flatMap((line) =>
-  line.map((part, index) => ({
-    name: `${part} uses nothing to its right`,
-    severity: 'error' as const,
-    from: { path: inside(part) },
-    to: { path: line.slice(index + 1).map(inside) },
-  })),
-).filter(({ to }) => to.path.length > 0);
+const backwards: readonly IForbiddenRuleType[] = lines
+  .flatMap((line) =>
+    line.map((part, index) => ({
+      name: `${part} uses nothing to its right`,
+      severity: 'error' as const,
+      from: { path: inside(part) },
+      to: { path: line.slice(index + 1).map(inside) },
+    })),
+  )
+  .filter(({ to }) => to.path.length > 0);
 
 const only = (name: string, packages: string, allowed: string): IForbiddenRuleType => ({
   name,
@@ -47,10 +50,18 @@ const only = (name: string, packages: string, allowed: string): IForbiddenRuleTy
 const forbidden: readonly IForbiddenRuleType[] = [
   { name: 'no circles', severity: 'error', from: {}, to: { circular: true } },
   ...backwards,
-  only('Markdown and YAML are parsed in one place', 'node_modules/(mdast-util|micromark|yaml/)', '^engine/parse/'),
+  only(
+    'Markdown and YAML are parsed in one place',
+    'node_modules/(mdast-util|micromark|yaml/)',
+    '^engine/parse/',
+  ),
   only('the machine runs in one place', 'node_modules/xstate/', '^engine/run/'),
-  only('disk and terminal are the command\'s', '^(node:)?(fs|path|process|readline|util|os|child_process)', '^(engine/cli|player/build)/'),
-  only('the screen is the player\'s', 'node_modules/(preact|@preact|idb)/', '^(player|editor)/'),
+  only(
+    "disk and terminal are the command's",
+    '^(node:)?(fs|path|process|readline|util|os|child_process)',
+    '^(engine/cli|player/build)/',
+  ),
+  only("the screen is the player's", 'node_modules/(preact|@preact|idb)/', '^(player|editor)/'),
   {
     name: 'nothing on the bench compiles',
     severity: 'error',

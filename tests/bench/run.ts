@@ -1,8 +1,8 @@
 import { bench as compile } from './compile.bench.ts';
+import type { Figure } from './figure.ts';
 import { bench as replay } from './replay.bench.ts';
 import { bench as size } from './size.bench.ts';
 import { bench as step } from './step.bench.ts';
-import type { Figure } from './figure.ts';
 
 const groups = { compile, step, replay, size } satisfies Record<string, () => Promise<readonly Figure[]>>;
 

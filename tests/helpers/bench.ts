@@ -43,4 +43,10 @@ export const walk = (tree: CompiledTree, ...answers: readonly string[]): Session
   answers.reduce(say, replay(tree, []));
 
 /** The answers that open a job on the bench tree and reach its first section. */
-export const opened = ['open: Board 7; A. Owner; black screen', 'bus := 33', 'cpu := single-rail', 'yes', 'acknowledge'];
+export const opened = [
+  'open: Board 7; A. Owner; black screen',
+  'bus := 33',
+  'cpu := single-rail',
+  'yes',
+  'acknowledge',
+];

@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { accessSync, constants } from 'node:fs';
-import { chromium as playwright, type Browser } from 'playwright-core';
+import { type Browser, chromium as playwright } from 'playwright-core';
 
 const places = [
   process.env.CHROMIUM,
@@ -33,7 +33,9 @@ export function findChromium(): string {
     });
     if (runs('/usr/bin/chromium')) return '/usr/bin/chromium';
   }
-  throw new Error('The browser tests need Chromium: install it (Debian: apt-get install chromium) or set CHROMIUM to its path');
+  throw new Error(
+    'The browser tests need Chromium: install it (Debian: apt-get install chromium) or set CHROMIUM to its path',
+  );
 }
 
 const flags = [

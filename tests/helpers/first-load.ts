@@ -16,10 +16,14 @@ export interface Weight {
 export function firstLoad(): { readonly script: Weight; readonly style: Weight } {
   const page = readFileSync(join(root, 'index.html'), 'utf8');
   const scripts = new Set<string>();
-  for (const [, path] of page.matchAll(/<(?:script|link rel="modulepreload")[^>]*?(?:src|href)="([^"]+\.js)"/g)) {
+  for (const [, path] of page.matchAll(
+    /<(?:script|link rel="modulepreload")[^>]*?(?:src|href)="([^"]+\.js)"/g,
+  )) {
     if (path !== undefined) follow(join(root, path), scripts);
   }
-  const styles = [...page.matchAll(/<link rel="stylesheet"[^>]*?href="([^"]+)"/g)].map(([, path]) => join(root, path ?? ''));
+  const styles = [...page.matchAll(/<link rel="stylesheet"[^>]*?href="([^"]+)"/g)].map(([, path]) =>
+    join(root, path ?? ''),
+  );
   return { script: weigh([...scripts]), style: weigh(styles) };
 }
 
@@ -27,7 +31,9 @@ function follow(path: string, seen: Set<string>): void {
   if (seen.has(path)) return;
   seen.add(path);
   const text = readFileSync(path, 'utf8');
-  for (const [, from] of text.matchAll(/(?:import|export)\s*(?:[\w$*{},\s]+?from\s*)?["'](\.[^"']+\.js)["']/g)) {
+  for (const [, from] of text.matchAll(
+    /(?:import|export)\s*(?:[\w$*{},\s]+?from\s*)?["'](\.[^"']+\.js)["']/g,
+  )) {
     if (from !== undefined) follow(join(dirname(path), from), seen);
   }
 }

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import { compileTree } from '../../compile.ts';
-import { describe, diagnosticJson, formatDiagnostic } from '../../diagnostics/index.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
+import { describe, diagnosticJson, formatDiagnostic } from '../../diagnostics/index.ts';
 import { type Bench, CannotRun, type ExitCode, exit } from '../bench.ts';
 import type { Command } from '../command.ts';
 import { readFile } from '../read-file.ts';
@@ -35,12 +35,26 @@ async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
 
   const found = files.flatMap((file) => file.diagnostics.map((diagnostic) => ({ file, diagnostic })));
   if (values.json) {
-    bench.out(JSON.stringify(found.map(({ file, diagnostic }) => diagnosticJson(file.path, file.text, diagnostic)), null, 2));
+    bench.out(
+      JSON.stringify(
+        found.map(({ file, diagnostic }) => diagnosticJson(file.path, file.text, diagnostic)),
+        null,
+        2,
+      ),
+    );
   } else {
-    for (const { file, diagnostic } of found) bench.out(`${formatDiagnostic(file.path, file.text, diagnostic)}\n`);
-    bench.err(summary(files.length, found.map(({ diagnostic }) => describe(diagnostic).severity)));
+    for (const { file, diagnostic } of found)
+      bench.out(`${formatDiagnostic(file.path, file.text, diagnostic)}\n`);
+    bench.err(
+      summary(
+        files.length,
+        found.map(({ diagnostic }) => describe(diagnostic).severity),
+      ),
+    );
   }
-  return found.some(({ diagnostic }) => describe(diagnostic).severity === 'error') ? exit.problems : exit.clean;
+  return found.some(({ diagnostic }) => describe(diagnostic).severity === 'error')
+    ? exit.problems
+    : exit.clean;
 }
 
 async function checkNamed(named: string, bench: Bench): Promise<readonly Checked[]> {
@@ -63,6 +77,10 @@ async function checkNamed(named: string, bench: Bench): Promise<readonly Checked
 function summary(files: number, severities: readonly string[]): string {
   const count = (severity: string): number => severities.filter((one) => one === severity).length;
   const said = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
-  const parts = [said(count('error'), 'error'), said(count('warning'), 'warning'), said(count('hint'), 'hint')];
+  const parts = [
+    said(count('error'), 'error'),
+    said(count('warning'), 'warning'),
+    said(count('hint'), 'hint'),
+  ];
   return `${said(files, 'file')}: ${parts.join(', ')}`;
 }

@@ -23,7 +23,8 @@ async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
   const [path, ...more] = positionals;
   if (path === undefined || more.length > 0) throw new CannotRun('name one job file');
   const audience = values.for ?? 'bench';
-  if (audience !== 'owner' && audience !== 'bench') throw new CannotRun(`--for is "owner" or "bench", not "${audience}"`);
+  if (audience !== 'owner' && audience !== 'bench')
+    throw new CannotRun(`--for is "owner" or "bench", not "${audience}"`);
   const found = recordOf(await readJob(bench, path));
   bench.out(values.json ? JSON.stringify(found, null, 2) : recordMarkdown(found, audience).trimEnd());
   return exit.clean;

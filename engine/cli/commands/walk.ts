@@ -112,7 +112,8 @@ async function sayIfNewer(bench: Bench, job: Job, treePath: string): Promise<voi
 const jobId = (tree: string, bench: Bench): string =>
   `${tree}-${localIso(bench.now()).slice(0, 19).replace(/\D/g, '')}`;
 
-const newName = (job: Job, bench: Bench): string => `${basename(job.id || jobId(job.tree.id, bench))}.job.json`;
+const newName = (job: Job, bench: Bench): string =>
+  `${basename(job.id || jobId(job.tree.id, bench))}.job.json`;
 
 /** A script need not open its job: the first entry is made for it. */
 function openIfNew(session: Session, board: string | null, scripted: boolean, bench: Bench): Session {
@@ -122,5 +123,7 @@ function openIfNew(session: Session, board: string | null, scripted: boolean, be
     return apply(session, { kind: 'opened', board: board ?? '', owner: '', story: '', at });
   }
   const otherDay = last !== undefined && last.at.slice(0, 10) !== at.slice(0, 10);
-  return otherDay && session.closed === null && scripted ? apply(session, { kind: 'resumed', same: true, at }) : session;
+  return otherDay && session.closed === null && scripted
+    ? apply(session, { kind: 'resumed', same: true, at })
+    : session;
 }

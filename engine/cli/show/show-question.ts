@@ -14,15 +14,19 @@ import {
 import { observationText } from '../../scale/index.ts';
 
 /** What a technician at a terminal reads now: section, hazards, what to do, what is asked. */
-export function showQuestion(session: Session, width: number): string {
+export function showQuestion(session: Session, width: number, brief = false): string {
   const question = questionOf(session);
-  const show = { session, width };
-  return [...sectionLines(show, question), ...asking(show, question)].filter((part) => part !== '').join('\n\n');
+  const show = { session, width, brief };
+  return [...sectionLines(show, question), ...asking(show, question)]
+    .filter((part) => part !== '')
+    .join('\n\n');
 }
 
 interface Show {
   readonly session: Session;
   readonly width: number;
+  /** The section's prose stands on the screen already. */
+  readonly brief: boolean;
 }
 
 const prose = ({ session, width }: Show, blocks: Section['blocks']): string =>
@@ -31,24 +35,33 @@ const prose = ({ session, width }: Show, blocks: Section['blocks']): string =>
 const outsideSections: readonly Question['ask'][] = ['opening', 'setting', 'symptom', 'closing', 'nothing'];
 
 function sectionLines(show: Show, question: Question): readonly string[] {
-  const { section, taken } = show.session.position;
+  const { section } = show.session.position;
   if (section === null || outsideSections.includes(question.ask)) return [];
   if (question.ask === 'acknowledgement' && question.section === null) return [];
   const heading = `== ${section.title} ==`;
-  if (taken.size > 0) return [heading];
+  if (show.brief) return [heading];
   const mild = hazardsHere(show.session).filter(({ word }) => word === 'caution' || word === 'notice');
   return [heading, ...mild.map((hazard) => hazardText(show, hazard)), prose(show, section.blocks)];
 }
 
 const hazardText = (show: Show, { word, blocks }: Hazard): string =>
-  wrap(`${word.toUpperCase()}: ${prose(show, blocks)}`, show.width);
+  wrap(`${word.toUpperCase()}: ${prose({ ...show, width: Number.POSITIVE_INFINITY }, blocks)}`, show.width);
 
-type Asking = { readonly [Ask in Question['ask']]: (show: Show, question: Extract<Question, { ask: Ask }>) => readonly string[] };
+type Asking = {
+  readonly [Ask in Question['ask']]: (
+    show: Show,
+    question: Extract<Question, { ask: Ask }>,
+  ) => readonly string[];
+};
 
-const asking = (show: Show, question: Question): readonly string[] => askings[question.ask](show, question as never);
+const asking = (show: Show, question: Question): readonly string[] =>
+  askings[question.ask](show, question as never);
 
 const askings: Asking = {
-  opening: ({ session }) => [session.loaded.tree.title, 'Which board is it? open: board; owner; what the owner says'],
+  opening: ({ session }) => [
+    session.loaded.tree.title,
+    'Which board is it? open: board; owner; what the owner says',
+  ],
   setting: (_show, { setting }) => [
     setting.kind === 'options'
       ? `${setting.is}: ${setting.options.map(({ name }) => name).join(', ')}? (? if not known)`
@@ -59,7 +72,10 @@ const askings: Asking = {
     ...given.map(({ reading, band }) => `  ${session.loaded.readings.get(reading)?.is ?? reading}: ${band}`),
     'Does the board show this? yes or no',
   ],
-  acknowledgement: (show, { hazards }) => [...hazards.map((hazard) => hazardText(show, hazard)), 'acknowledge, to go on'],
+  acknowledgement: (show, { hazards }) => [
+    ...hazards.map((hazard) => hazardText(show, hazard)),
+    'acknowledge, to go on',
+  ],
   reading: (show, question) => readingLines(show, question),
   'too-close': ({ session }, { ways }) => [
     'The readings leave more than one way. Measure again (retake), or go on as if:',
@@ -72,8 +88,13 @@ const askings: Asking = {
     ),
   ],
   task: ({ session, width }, { section, waitingSince }) => [
-    wrap(inlineText(section.task, (formula) => valueText(session, formula)), width),
-    section.wait > 0 && waitingSince === null ? `wait, to start ${section.wait} minutes; done, when it is done` : 'done, when it is done',
+    wrap(
+      inlineText(section.task, (formula) => valueText(session, formula)),
+      width,
+    ),
+    section.wait > 0 && waitingSince === null
+      ? `wait, to start ${section.wait} minutes; done, when it is done`
+      : 'done, when it is done',
   ],
   remedy: (show, { fault, remedy }) => [
     `Fault: ${fault.is}`,
@@ -85,14 +106,20 @@ const askings: Asking = {
     'go SECTION to look elsewhere, back, or close not mended: why',
   ],
   stop: ({ session, width }, { section }) => [
-    wrap(inlineText(section.reason, (formula) => valueText(session, formula)), width),
+    wrap(
+      inlineText(section.reason, (formula) => valueText(session, formula)),
+      width,
+    ),
     'back, go SECTION, or close not mended: why',
   ],
   closing: () => ['The proof is complete: every reading is normal.', 'close, to end the job as mended'],
   nothing: (_show, { mended }) => [`This job is closed, ${mended ? 'mended' : 'not mended'}. reopen: why`],
 };
 
-function readingLines({ session }: Show, { reading, purpose, place, known }: ReadingQuestion): readonly string[] {
+function readingLines(
+  { session }: Show,
+  { reading, purpose, place, known }: ReadingQuestion,
+): readonly string[] {
   const { text, because } = expectationOf(session, reading);
   const count = place.of > 1 ? ` (${place.at} of ${place.of})` : '';
   const reasons = because.map(({ is, value }) => `${is} is ${value ?? 'not known'}`).join(', ');
@@ -101,7 +128,9 @@ function readingLines({ session }: Show, { reading, purpose, place, known }: Rea
     ...conditionLine(reading),
     text === '' ? '' : `  should be ${text}${reasons === '' ? '' : `, because ${reasons}`}`,
     ...choiceLines(reading),
-    known?.observation ? `  last: ${observationText(known.observation)}, ${known.bands.join(' or ')} (same, if it still is)` : '',
+    known?.observation
+      ? `  last: ${observationText(known.observation)}, ${known.bands.join(' or ')} (same, if it still is)`
+      : '',
   ];
   return [lines.filter((line) => line !== '').join('\n')];
 }
@@ -119,5 +148,7 @@ function conditionLine(reading: Reading): readonly string[] {
 
 function choiceLines({ measure }: Reading): readonly string[] {
   if (measure.kind !== 'options') return [];
-  return measure.options.map(({ name, means }, index) => `  ${index + 1} ${name}${means === null ? '' : `: ${means}`}`);
+  return measure.options.map(
+    ({ name, means }, index) => `  ${index + 1} ${name}${means === null ? '' : `: ${means}`}`,
+  );
 }

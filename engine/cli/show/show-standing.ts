@@ -9,20 +9,48 @@ export function showStanding(standing: JobStanding, session: Session, width: num
   const possible = faults.filter(({ state }) => state === 'possible');
   const parts = [
     showQuestion(session, width),
-    block('Read so far', known.map(({ reading, value, bands, stale }) => [reading, value, `${bands.join(' or ')}${stale ? ' (board altered since)' : ''}`])),
+    block(
+      'Read so far',
+      known.map(({ reading, value, bands, stale }) => [
+        reading,
+        value,
+        `${bands.join(' or ')}${stale ? ' (board altered since)' : ''}`,
+      ]),
+    ),
     block(
       'Ruled out',
       faults
         .filter(({ state }) => state === 'ruled out')
-        .map(({ is, ruledOutBy }) => [is, `by ${ruledOutBy.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`).join(', ')}`]),
+        .map(({ is, ruledOutBy }) => [
+          is,
+          `by ${ruledOutBy.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`).join(', ')}`,
+        ]),
     ),
-    block('Mended or put aside', faults.filter(({ state }) => state === 'mended' || state === 'put aside').map(({ is, state }) => [is, state])),
-    `Still possible: ${possible.length === 0 ? 'nothing this tree knows' : possible.map(({ is }) => is).join('; ')}`,
-    block('Still to do', openWork.map(({ entry, text }) => [String(entry), text])),
+    block(
+      'Mended or put aside',
+      faults
+        .filter(({ state }) => state === 'mended' || state === 'put aside')
+        .map(({ is, state }) => [is, state]),
+    ),
+    stillPossible(possible.map(({ is }) => is)),
+    block(
+      'Still to do',
+      openWork.map(({ entry, text }) => [String(entry), text]),
+    ),
     `Way: ${path.join(' > ')}`,
   ];
   return parts.filter((part) => part !== '').join('\n\n');
 }
+
+/** The likeliest by weight, and how many more there are. */
+function stillPossible(faults: readonly string[]): string {
+  if (faults.length === 0) return 'These readings fit no fault of this tree';
+  const more = faults.length - told;
+  const rows = faults.slice(0, told).map((is) => [is]);
+  return block('Still possible', more > 0 ? [...rows, [`and ${more} more`]] : rows);
+}
+
+const told = 8;
 
 const block = (title: string, rows: readonly (readonly string[])[]): string =>
   rows.length === 0 ? '' : `${title}\n${columns(rows.map((row) => ['', ...row]))}`;

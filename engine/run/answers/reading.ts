@@ -12,7 +12,12 @@ export const value: Answering<'value'> = (session, { reading: id, typed, board }
   return asked.ok ? observed(session, asked.value, typed, board) : asked;
 };
 
-function observed(session: Session, question: ReadingQuestion, typed: string, board: BoardState): Taken<Happening> {
+function observed(
+  session: Session,
+  question: ReadingQuestion,
+  typed: string,
+  board: BoardState,
+): Taken<Happening> {
   const { section, reading } = question;
   const seen = observe(reading, session.settings, typed);
   if (!seen.ok) return seen;
@@ -36,9 +41,10 @@ function askedReading(session: Session, id: string | null, question: Question): 
   const reading: Reading | undefined = session.loaded.readings.get(id);
   if (reading === undefined) return refused(`This tree has no reading "${id}"`, [question.reading.id]);
   if (readingsOf(session).includes(id)) return { ok: true, value: { ...question, reading } };
-  return refused(`"${question.section.title}" does not ask for "${id}": to change an older reading, retake it`, [
-    question.reading.id,
-  ]);
+  return refused(
+    `"${question.section.title}" does not ask for "${id}": to change an older reading, retake it`,
+    [question.reading.id],
+  );
 }
 
 export const confirm: Answering<'confirm'> = (session, _answer, question) => {
@@ -90,6 +96,9 @@ export const assume: Answering<'assume'> = (_session, { target }, question) => {
   if (question.ask !== 'too-close') return refused('The readings leave nothing open');
   const way = question.ways.find((open) => open.target === target);
   return way === undefined
-    ? refused(`The readings do not lead to "${target}"`, question.ways.map((open) => open.target))
+    ? refused(
+        `The readings do not lead to "${target}"`,
+        question.ways.map((open) => open.target),
+      )
     : happened({ kind: 'assumed', section: question.section.id, bands: way.bands });
 };

@@ -1,6 +1,6 @@
+import type { Entry } from '../../model/entry.ts';
 import { refold } from '../refold.ts';
 import { remember } from '../remember.ts';
-import type { Entry } from '../../model/entry.ts';
 import type { Happening } from './happening.ts';
 
 const replaced = (entries: readonly Entry[], at: number, entry: Entry): readonly Entry[] =>

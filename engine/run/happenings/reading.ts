@@ -1,14 +1,19 @@
 import { observationAt } from '../observation-at.ts';
 import { rejudge } from '../rejudge.ts';
 import { remember } from '../remember.ts';
-import { takeReading } from '../take-reading.ts';
 import { latest, type Session } from '../session.ts';
+import { takeReading } from '../take-reading.ts';
 import type { Happening } from './happening.ts';
 import { inPlace, part } from './in-place.ts';
 
 /** The reading counts for the section it was taken in, if the walk still stands there. */
-const take = (session: Session, index: number, section: string, reading: string, bands: readonly string[]): Session =>
-  inPlace(session, section) ? takeReading(session, reading, bands) : part(session, index);
+const take = (
+  session: Session,
+  index: number,
+  section: string,
+  reading: string,
+  bands: readonly string[],
+): Session => (inPlace(session, section) ? takeReading(session, reading, bands) : part(session, index));
 
 export const read: Happening<'read'> = (session, { section, observation, board, at }, index) => {
   const { reading, bands } = observation;

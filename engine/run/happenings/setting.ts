@@ -1,6 +1,6 @@
+import type { SettingValue } from '../../model/setting.ts';
 import { settingsOf } from '../../scale/index.ts';
 import type { Session } from '../session.ts';
-import type { SettingValue } from '../../model/setting.ts';
 import type { Happening } from './happening.ts';
 
 const withSetting = (session: Session, setting: string, value: SettingValue | null): Session => ({

@@ -1,5 +1,5 @@
-import { remedyNumber } from '../position.ts';
 import { move } from '../move.ts';
+import { remedyNumber } from '../position.ts';
 import type { Happening } from './happening.ts';
 import { inPlace, part } from './in-place.ts';
 
@@ -29,7 +29,8 @@ export const remedied: Happening<'remedied'> = (session, { section, fault }, ind
 };
 
 export const declined: Happening<'declined'> = (session, { section, fault }, index) => {
-  if (!inPlace(session, section) || !session.position.phase?.startsWith('remedy')) return part(session, index);
+  if (!inPlace(session, section) || !session.position.phase?.startsWith('remedy'))
+    return part(session, index);
   const { position } = session;
   const aside = { ...session, position: { ...position, declined: [...position.declined, fault] } };
   const moved = move(aside, { type: 'failed' });

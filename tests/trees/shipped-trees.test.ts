@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import { problemsOfCompiledTree } from '../../engine/job/validate-job.ts';
+import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
+import { pathOf } from '../../engine/run/index.ts';
+import { shippedTrees } from '../helpers/shipped-trees.ts';
+import { allChoices, everySetting, walkFault } from '../helpers/walk-fault.ts';
+import { randomWalks } from '../properties/random-walks.ts';
+
+describe.each(shippedTrees)('$id', ({ tree, diagnostics, text }) => {
+  test('compiles without a word from the checker', () => {
+    expect(diagnostics).toEqual([]);
+    expect(tree).not.toBeNull();
+    expect(problemsOfCompiledTree(tree)).toEqual([]);
+  });
+
+  const compiled = tree as CompiledTree;
+
+  test.each(compiled.faults)(
+    'arrives at $id with every band that the fault shows, at every kind of board (npm run soak tries more)',
+    (fault) => {
+      for (const settings of everySetting(compiled)) {
+        let walks = 0;
+        for (const choose of allChoices(40)) {
+          walks += 1;
+          const { arrived, session } = walkFault(compiled, fault, choose, settings);
+          const path = pathOf(session.position).map(({ id }) => id);
+          expect(arrived, `${JSON.stringify(settings)} ${path.join(' > ')}`).toBe(true);
+        }
+        expect(walks).toBeGreaterThan(0);
+      }
+    },
+  );
+
+  test('keeps the laws of a session on 60 random walks', () => {
+    randomWalks(compiled, 60);
+  });
+
+  test('gives every reading a source, and leaves no word of unfinished work', () => {
+    expect(compiled.readings.filter(({ source }) => source === null)).toEqual([]);
+    expect(text).not.toMatch(/\bTODO\b/);
+  });
+});
+
+describe('the first tree', () => {
+  const first = shippedTrees.find(({ id }) => id === 'no-post-586')?.tree as CompiledTree;
+
+  test('has at least 30 sections and 18 faults, and warns before the work', () => {
+    expect(first.sections.length).toBeGreaterThanOrEqual(30);
+    expect(first.faults.length).toBeGreaterThanOrEqual(18);
+    expect(
+      first.hazards.length + first.sections.filter(({ hazards }) => hazards.length > 0).length,
+    ).toBeGreaterThan(5);
+  });
+});
