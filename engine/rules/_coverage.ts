@@ -5,7 +5,11 @@ import type { CheckSection } from '../model/section.ts';
 import { bandsOf } from '../scale/index.ts';
 
 /** Beyond this many boxes a check is refused: nobody could follow it either. */
-export const mostBoxes = 5000;
+const mostBoxes = 2000;
+
+/** A tree with this many refused checks was not written by hand: the others get little time. */
+const mostRefused = 20;
+const hastyBoxes = 50;
 
 /** What the outcomes of a check take, and what they leave. */
 export interface Coverage extends FirstMatches {
@@ -17,17 +21,29 @@ export interface Coverage extends FirstMatches {
   readonly all: Box;
 }
 
-/** The coverage of every check in which all names could be resolved. */
-export function coverages({ facts, sections }: LinkedTree): Coverage[] {
+const known = new WeakMap<LinkedTree, readonly Coverage[]>();
+
+/** The coverage of every check in which all names could be resolved. Several rules ask for it. */
+export function coverages(tree: LinkedTree): readonly Coverage[] {
+  const found = known.get(tree) ?? coveragesOf(tree);
+  known.set(tree, found);
+  return found;
+}
+
+function coveragesOf({ facts, sections }: LinkedTree): readonly Coverage[] {
   const bands = new Map<string, readonly string[]>([
     ...facts.settings.flatMap((setting) =>
       setting.kind === 'options' ? [[setting.id, setting.options.map(({ name }) => name)] as const] : [],
     ),
     ...facts.readings.map((reading) => [reading.id, bandsOf(reading)] as const),
   ]);
+  let refused = 0;
   return sections.flatMap((linked) => {
     const check = linked.section;
-    return check.kind === 'check' && linked.sound ? [coverageOf(check, linked, bands)] : [];
+    if (check.kind !== 'check' || !linked.sound) return [];
+    const coverage = coverageOf(check, linked, bands, refused < mostRefused ? mostBoxes : hastyBoxes);
+    if (!coverage.exact) refused += 1;
+    return [coverage];
   });
 }
 
@@ -35,6 +51,7 @@ function coverageOf(
   check: CheckSection,
   linked: LinkedSection,
   bands: ReadonlyMap<string, readonly string[]>,
+  most: number,
 ): Coverage {
   const named = check.outcomes.flatMap(({ condition }) =>
     condition.kind === 'bands' ? Object.keys(condition.bands) : [],
@@ -48,5 +65,5 @@ function coverageOf(
     const condition = check.outcomes[line]?.condition;
     return condition?.kind === 'bands' ? condition.bands : null;
   });
-  return { ...firstMatches(all, boxes, mostBoxes), check, linked, lines, all };
+  return { ...firstMatches(all, boxes, most), check, linked, lines, all };
 }

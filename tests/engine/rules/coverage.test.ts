@@ -60,7 +60,7 @@ describe('the coverage of a check', () => {
     fc.assert(
       fc.property(lines, (check) => {
         const asked = new Set(check.flatMap((each) => each.map(({ name }) => name)));
-        const matter = combinations.filter((one) => asked.has('cpu') || one['cpu'] === 'single');
+        const matter = combinations.filter((one) => asked.has('cpu') || one.cpu === 'single');
         const left = matter.filter((one) => !check.some((each) => fits(each, one)));
         const dead = check.filter(
           (each, index) =>
