@@ -5,7 +5,7 @@ import type { CheckSection, FaultSection, Outcome, Section, TaskSection } from '
 const root = 'tree';
 
 /** The state of a section: its id may begin with a digit, which XML names may not. */
-export const stateOf = (section: string): string => `s-${section}`;
+const stateOf = (section: string): string => `s-${section}`;
 
 const toSection = (section: string): string => `#${root}.${stateOf(section)}`;
 

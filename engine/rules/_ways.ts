@@ -11,7 +11,7 @@ const targets: {
 };
 
 /** The sections that a section leads to. */
-export const targetsOf = (section: Section): readonly string[] => targets[section.kind](section as never);
+const targetsOf = (section: Section): readonly string[] => targets[section.kind](section as never);
 
 /** Which section leads where, by id. */
 export const waysOf = ({ sections }: LinkedTree): ReadonlyMap<string, readonly string[]> =>
