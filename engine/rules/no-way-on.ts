@@ -1,8 +1,8 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { LinkedSection } from '../link/linked-tree.ts';
-import { reach, reversed } from './_reach.ts';
-import { waysOf } from './_ways.ts';
+import { reach, reversed } from './reach.ts';
 import type { Rule } from './rule.ts';
+import { waysOf } from './ways-of.ts';
 
 /** A loop from which neither a fault nor a stop can be reached keeps the technician for ever. */
 export const noWayOn: Rule = (tree) => {

@@ -1,5 +1,5 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
-import { type Coverage, coverages } from './_coverage.ts';
+import { type Coverage, coverages } from './coverages.ts';
 import type { Rule } from './rule.ts';
 
 /** A line whose every combination is taken by the lines above it is dead. */

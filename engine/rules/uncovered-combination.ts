@@ -1,7 +1,7 @@
 import type { Box } from '../combinations/box.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Example } from '../diagnostics/tree-rule-facts.ts';
-import { type Coverage, coverages } from './_coverage.ts';
+import { type Coverage, coverages } from './coverages.ts';
 import type { Rule } from './rule.ts';
 
 /** Every combination of bands that a check can meet must lead somewhere. */

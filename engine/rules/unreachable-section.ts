@@ -1,6 +1,6 @@
-import { reach } from './_reach.ts';
-import { waysOf } from './_ways.ts';
+import { reach } from './reach.ts';
 import type { Rule } from './rule.ts';
+import { waysOf } from './ways-of.ts';
 
 /** A walk begins at the first section; what it cannot come to is of no use. */
 export const unreachableSection: Rule = (tree) => {

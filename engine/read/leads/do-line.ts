@@ -1,7 +1,7 @@
 import type { Inline } from '../../model/prose.ts';
 import { readInlines } from '../prose/read-inlines.ts';
 import { type ReadContext, report } from '../read-context.ts';
-import { afterColon } from './_after-colon.ts';
+import { afterColon } from './after-colon.ts';
 import type { LeadLine, Piece } from './lead-line.ts';
 
 const amount = '(\\d+(?:\\.\\d+)?)\\s*(minutes?|min|hours?|h)';

@@ -1,6 +1,6 @@
 import { readInlines } from '../prose/read-inlines.ts';
 import { report } from '../read-context.ts';
-import { afterColon } from './_after-colon.ts';
+import { afterColon } from './after-colon.ts';
 import type { LeadLine } from './lead-line.ts';
 
 const exact = /^Stop\s*:\s*/;
