@@ -93,10 +93,13 @@ function sayUnderstood(bench: Bench, session: Session, typed: string): void {
   const seen = preview(session, typed);
   if (!seen.ok) return;
   const { observation, fraction, target } = seen.value;
-  const share = fraction === null ? '' : ` · ${fraction.toPrecision(2)} of what it should be`;
+  const share = fraction === null ? [] : [`${fraction.toPrecision(2)} of what it should be`];
+  const value = observationText(observation);
+  const bands = observation.bands.join(' or ');
   const where = session.loaded.sections.get(target ?? '');
   const remarks = observation.remarks.length === 0 ? '' : ` (${observation.remarks.join('; ')})`;
   bench.out(
-    `${observationText(observation)}${remarks} · ${observation.bands.join(' or ')}${share}${where ? ` -> ${where.title}` : ''}`,
+    [`${value}${remarks}`, ...(bands === value ? [] : [bands]), ...share].join(' · ') +
+      (where ? ` -> ${where.title}` : ''),
   );
 }

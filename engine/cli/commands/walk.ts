@@ -47,7 +47,13 @@ async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
   const scripted = answers.length > 0 || values.json === true || !bench.interactive;
   const job = await openJob(bench, positionals, values);
   const path = values.job ?? (scripted ? null : newName(job, bench));
-  let session = openIfNew(replay(job.tree, job.entries), values.board ?? null, scripted, bench);
+  const opensItself = /^\s*open:/i.test(answers[0] ?? '');
+  let session = openIfNew(
+    replay(job.tree, job.entries),
+    values.board ?? null,
+    scripted && !opensItself,
+    bench,
+  );
 
   const keep = async (next: Session): Promise<void> => {
     if (path !== null) await writeJob(bench, path, { ...job, entries: next.entries });
