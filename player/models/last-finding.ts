@@ -23,14 +23,13 @@ export function lastFinding(session: Session): string | null {
 
 function findingOf(session: Session, entry: Entry): string | null {
   const { readings, faults } = session.loaded;
-  const read = (observation: Observation) =>
-    `${readings.get(observation.reading)?.is ?? observation.reading}: ${observationText(observation)}, ${observation.bands.join(' or ')}`;
+  const nameOf = (reading: string) => readings.get(reading)?.is ?? reading;
   switch (entry.kind) {
     case 'read':
     case 'retaken':
-      return read(entry.observation);
+      return `${nameOf(entry.observation.reading)}: ${valueAndBand(entry.observation)}`;
     case 'unread':
-      return `${readings.get(entry.reading)?.is ?? entry.reading} could not be read`;
+      return `${nameOf(entry.reading)} could not be read`;
     case 'remedied':
       return repairWords(session, entry.fault);
     case 'declined':
@@ -38,6 +37,12 @@ function findingOf(session: Session, entry: Entry): string | null {
     default:
       return null;
   }
+}
+
+/** `25.2 MHz, slow`; a word that is the band itself only once. */
+function valueAndBand(observation: Observation): string {
+  const [value, band] = [observationText(observation), observation.bands.join(' or ')];
+  return value === band ? value : `${value}, ${band}`;
 }
 
 function repairWords(session: Session, fault: string): string {

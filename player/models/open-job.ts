@@ -60,6 +60,8 @@ const notice = (tone: Notice['tone'], text: string, more: Partial<Notice> = {}):
 
 const movedElsewhere = 'Another window went on with this job. It is shown as it stands now; nothing was lost';
 
+const keepFile = '. The job so far can be saved as a file, and what was typed is still in the field';
+
 export function createOpenJob(ports: Ports, id: string): OpenJob {
   const state = signal<JobState>({ state: 'loading' });
   const typed = signal('');
@@ -83,12 +85,17 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
       state.value = { state: 'failed', why: storeProblemWords(job.problem) };
   };
 
-  const refuseStore = async (problem: StoreProblem) => {
+  /** Shows the job as another window left it; says what stood in the field where it had to go. */
+  const reload = async (): Promise<string> => {
     const text = typed.value.trim();
-    if (problem.kind === 'moved-on') await load();
-    const lost = text !== '' && typed.value === '' ? `. Typed was "${text}"` : '';
-    const words = storeProblemWords(problem) + lost;
-    said.value = notice('refused', words, { offerFile: problem.kind !== 'moved-on' });
+    await load();
+    return text !== '' && typed.value === '' ? `. Typed here was "${text}"` : '';
+  };
+
+  const refuseStore = async (problem: StoreProblem) => {
+    const movedOn = problem.kind === 'moved-on';
+    const words = storeProblemWords(problem) + (movedOn ? await reload() : keepFile);
+    said.value = notice('refused', words, { offerFile: !movedOn });
     return false;
   };
 
@@ -125,8 +132,7 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
   const stop = ports.windows.listen(async ({ job, entries }) => {
     const now = state.value;
     if (job !== id || now.state !== 'ready' || writing.value || entries <= now.session.entries.length) return;
-    await load();
-    said.value = notice('told', movedElsewhere);
+    said.value = notice('told', movedElsewhere + (await reload()));
   });
 
   return {

@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import type { Reading } from '../../../engine/model/reading.ts';
 import type { Session } from '../../../engine/run/index.ts';
 import type { App } from '../../models/app.ts';
+import { minutesText } from '../../models/minutes-text.ts';
 import type { OpenJob } from '../../models/open-job.ts';
 import { Action } from '../../parts/action.tsx';
 import { WaitTimer } from './wait-timer.tsx';
@@ -20,7 +21,7 @@ export function ReadingWait({ app, job, session, reading }: ReadingWaitProps): J
   if (since !== null) return <WaitTimer clock={app.ports.clock} since={since} minutes={reading.wait} />;
   return (
     <p class="known">
-      <span>Read it after {reading.wait} minutes.</span>
+      <span>Read it after {minutesText(reading.wait)}.</span>
       <Action onAct={() => void job.answer({ say: 'wait' })}>Start the clock</Action>
     </p>
   );

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
+import { minutesText } from '../../../models/minutes-text.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Prose } from '../../../parts/prose.tsx';
 import { Desk } from '../desk.tsx';
@@ -24,7 +25,7 @@ export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX
   const which = useSignal('');
   const lines = useSignal<readonly PartLine[]>(fault.parts.map((what) => ({ what, cost: '' })));
   const needs = [
-    ...(fault.minutes === null ? [] : [`about ${fault.minutes} minutes`]),
+    ...(fault.minutes === null ? [] : [`about ${minutesText(fault.minutes)}`]),
     ...(fault.tools.length === 0 ? [] : [`with ${fault.tools.join(', ')}`]),
   ];
   const mend = () => {

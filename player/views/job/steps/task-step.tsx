@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { minutesText } from '../../../models/minutes-text.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Inlines, Prose } from '../../../parts/prose.tsx';
 import { Desk } from '../desk.tsx';
@@ -8,8 +9,6 @@ import { StepBody, StepHead } from '../step.tsx';
 import type { StepProps } from '../step-props.ts';
 import { useResolve } from '../use-resolve.ts';
 import { WaitTimer } from '../wait-timer.tsx';
-
-const minutesText = (minutes: number): string => `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`;
 
 /** Work to be done before the next reading, with its waiting time. */
 export function TaskStep({ app, job, session, question }: StepProps<'task'>): JSX.Element {

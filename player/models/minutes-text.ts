@@ -1,0 +1,2 @@
+/** `1 minute`, `30 minutes`. */
+export const minutesText = (minutes: number): string => `${minutes} ${minutes === 1 ? 'minute' : 'minutes'}`;
