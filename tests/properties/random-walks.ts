@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
-import { apply, entryFor, machineValue, parseAnswer, questionOf, replay, type Session } from '../../engine/run/index.ts';
+import {
+  apply,
+  entryFor,
+  machineValue,
+  parseAnswer,
+  questionOf,
+  replay,
+  type Session,
+} from '../../engine/run/index.ts';
 import { bandsOf } from '../../engine/scale/index.ts';
 
 /** Numbers that choose the next answers; the same numbers always choose the same. */
@@ -15,14 +23,30 @@ function answerFor(session: Session, choice: number): string {
   const odd = choice % 13;
   if (odd === 0) return 'back';
   if (odd === 1) return 'note: looked again';
-  if (odd === 2) return pick(['resume', 'retake v5 = 0.1', 'again v5 = 5', 'bus := 25', 'correct bus := 40', 'cannot read', 'same'], choice >> 4) ?? 'back';
+  if (odd === 2)
+    return (
+      pick(
+        [
+          'resume',
+          'retake v5 = 0.1',
+          'again v5 = 5',
+          'bus := 25',
+          'correct bus := 40',
+          'cannot read',
+          'same',
+        ],
+        choice >> 4,
+      ) ?? 'back'
+    );
   if (odd === 3) return `strike ${choice % (session.entries.length + 1)}: slip`;
   if (odd === 4) return `go ${pick([...session.loaded.sections.keys()], choice >> 4)}`;
   switch (question.ask) {
     case 'opening':
       return 'open: board';
     case 'setting':
-      return question.setting.kind === 'options' ? String(1 + (choice % question.setting.options.length)) : String(1 + (choice % 80));
+      return question.setting.kind === 'options'
+        ? String(1 + (choice % question.setting.options.length))
+        : String(1 + (choice % 80));
     case 'symptom':
       return choice % 3 === 0 ? 'no' : 'yes';
     case 'acknowledgement':
@@ -31,7 +55,12 @@ function answerFor(session: Session, choice: number): string {
       const { measure } = question.reading;
       if (measure.kind === 'options') return pick(bandsOf(question.reading), choice >> 4) ?? '';
       if (measure.kind === 'codes') return (choice % 256).toString(16).padStart(measure.digits, '0');
-      return pick(['0', '0.1', '2', '4.7..4.9', '> 1', '5', `${choice % 90}`, 'OL', 'nonsense', ''], choice >> 4) ?? '5';
+      return (
+        pick(
+          ['0', '0.1', '2', '4.7..4.9', '> 1', '5', `${choice % 90}`, 'OL', 'nonsense', ''],
+          choice >> 4,
+        ) ?? '5'
+      );
     }
     case 'too-close':
       return `as if ${pick(question.ways, choice >> 4)?.target}`;
@@ -41,7 +70,9 @@ function answerFor(session: Session, choice: number): string {
       return choice % 4 === 0 ? 'decline: no part' : 'remedied: part';
     case 'aside':
     case 'stop':
-      return choice % 5 === 0 ? 'close not mended' : `go ${pick([...session.loaded.sections.keys()], choice >> 4)}`;
+      return choice % 5 === 0
+        ? 'close not mended'
+        : `go ${pick([...session.loaded.sections.keys()], choice >> 4)}`;
     case 'closing':
       return 'close';
     case 'nothing':
@@ -82,7 +113,8 @@ const moves = new Set(['read', 'confirmed', 'unread', 'assumed', 'did', 'remedie
 
 function stepsBack(before: Session, after: Session): void {
   const kind = after.entries.at(-1)?.kind ?? '';
-  if (!moves.has(kind) || after.position === before.position || after.misfits.length > before.misfits.length) return;
+  if (!moves.has(kind) || after.position === before.position || after.misfits.length > before.misfits.length)
+    return;
   const back = apply(after, { kind: 'back', at: '2026-03-01T11:00:00.000+01:00' });
   expect(machineValue(back)).toEqual(machineValue(before));
   expect(back.position.section).toBe(before.position.section);

@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
+import { benchTree } from '../helpers/bench.ts';
+import { shippedTrees } from '../helpers/shipped-trees.ts';
+import { allChoices, everySetting, walkFault } from '../helpers/walk-fault.ts';
+import { mangledTexts } from '../properties/mangled-texts.ts';
+import { randomWalks } from '../properties/random-walks.ts';
+import { slicingLaw } from '../properties/slicing-law.ts';
+
+test('compileTree() keeps its laws on 100,000 mangled texts', () => {
+  mangledTexts(100_000);
+});
+
+test('100,000 random bodies give the same syntax in slices as in one piece', () => {
+  slicingLaw(100_000);
+});
+
+test('a session keeps its laws on 20,000 random walks', () => {
+  randomWalks(benchTree(), 20_000);
+});
+
+describe.each(shippedTrees)('$id', ({ tree }) => {
+  const compiled = tree as CompiledTree;
+
+  test('keeps the laws of a session on 2,000 random walks', () => {
+    randomWalks(compiled, 2000);
+  });
+
+  test.each(compiled.faults)('arrives at $id with 5,000 choices of the bands it can show', (fault) => {
+    for (const settings of everySetting(compiled)) {
+      for (const choose of allChoices(5000)) {
+        expect(walkFault(compiled, fault, choose, settings).arrived).toBe(true);
+      }
+    }
+  });
+});
