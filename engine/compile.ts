@@ -33,7 +33,7 @@ export function compileTree(text: string, { id }: { readonly id: string }): Comp
   const kind = otherKind(front.value);
   if (kind !== null) return refused([...source.diagnostics, ...front.diagnostics, kind]);
   const facts = readFacts(front.value);
-  const body = readBody(source.value);
+  const body = readBody(source);
   const linked = linkTree(facts.value, (table, name) => front.value.spanOf([table, name], 'key'), body.value);
   const stages = [source, front, facts, body, linked, { diagnostics: checkRules(linked.value) }];
   const diagnostics = inOrder(stages.flatMap((stage) => stage.diagnostics));

@@ -16,7 +16,10 @@ export function linkTree(
   placeOf: PlaceOf,
   { head, sections }: BodySyntax,
 ): Staged<LinkedTree> {
-  const context = linkContext(facts, new Set(sections.map(({ syntax }) => syntax.id)));
+  const context = linkContext(
+    facts,
+    new Set(sections.map(({ syntax }) => syntax.id).filter((id) => id !== '')),
+  );
   if (sections.length === 0) noSections(head, context);
   checkTitle(head, context);
   checkSlugs(sections, context);
