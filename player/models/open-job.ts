@@ -16,7 +16,7 @@ import { storeProblemWords } from './store-problem-words.ts';
 import { summaryOf } from './summary-of.ts';
 
 /** Something to tell the technician outside of the walk. */
-export interface Notice {
+interface Notice {
   readonly tone: 'told' | 'refused';
   readonly text: string;
   /** Texts that would be understood. */
@@ -25,7 +25,7 @@ export interface Notice {
   readonly offerFile: boolean;
 }
 
-export type JobState =
+type JobState =
   | { readonly state: 'loading' }
   | { readonly state: 'failed'; readonly why: string }
   | { readonly state: 'ready'; readonly session: Session };

@@ -1,10 +1,10 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { SettingsStore } from '../ports/settings-store.ts';
 
-export const lights = ['system', 'light', 'dark'] as const;
-export type Light = (typeof lights)[number];
-export const types = ['normal', 'big'] as const;
-export type TypeSize = (typeof types)[number];
+const lights = ['system', 'light', 'dark'] as const;
+type Light = (typeof lights)[number];
+const types = ['normal', 'big'] as const;
+type TypeSize = (typeof types)[number];
 
 /** How the player looks on this bench. */
 export interface Preferences {

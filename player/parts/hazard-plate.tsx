@@ -9,7 +9,7 @@ interface HazardPlateProps {
   readonly quiet?: boolean;
 }
 
-export const signalText: Record<SignalWord, string> = {
+const signalText: Record<SignalWord, string> = {
   danger: 'Danger',
   warning: 'Warning',
   caution: 'Caution',

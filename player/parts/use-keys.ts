@@ -7,7 +7,7 @@ const typingIn = (target: EventTarget | null): HTMLInputElement | HTMLTextAreaEl
   target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target : null;
 
 /** The name of a pressed key. Letters go by their place on the keyboard, because Alt makes other signs of them. */
-export function keyName({ key, code, altKey, ctrlKey, metaKey }: KeyboardEvent): string | null {
+function keyName({ key, code, altKey, ctrlKey, metaKey }: KeyboardEvent): string | null {
   if (ctrlKey || metaKey) return null;
   const letter = /^Key([A-Z])$/.exec(code)?.[1];
   if (altKey) return letter === undefined ? null : `Alt ${letter}`;

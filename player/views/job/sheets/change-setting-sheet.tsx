@@ -5,7 +5,7 @@ import { Choice } from '../../../parts/choice.tsx';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { SettingAnswer } from '../setting-answer.tsx';
 import { SheetNotice } from './sheet-notice.tsx';
-import type { SheetProps } from './sheets.tsx';
+import type { SheetProps } from './sheet-props.ts';
 
 type How = 'altered' | 'corrected';
 

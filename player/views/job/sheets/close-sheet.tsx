@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import type { SheetProps } from './sheets.tsx';
+import type { SheetProps } from './sheet-props.ts';
 import { WordsSheet } from './words-sheet.tsx';
 
 /** Closes the job: as mended when the proof is complete, else as not mended. */

@@ -5,7 +5,7 @@ import { narrow } from '../../../models/narrow.ts';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { TextField } from '../../../parts/text-field.tsx';
 import { SheetNotice } from './sheet-notice.tsx';
-import type { SheetProps } from './sheets.tsx';
+import type { SheetProps } from './sheet-props.ts';
 
 /** Any step of the tree, those walked already first. */
 export function GoSheet({ job, session, onClose }: SheetProps<'go'>): JSX.Element {

@@ -4,7 +4,7 @@ import { placeOfRoute } from '../../../models/route.ts';
 import { saveJob } from '../../../models/save-job.ts';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { KeyHint } from '../../../parts/key-hint.tsx';
-import type { SheetProps } from './sheets.tsx';
+import type { SheetProps } from './sheet-props.ts';
 
 interface Line {
   readonly text: string;

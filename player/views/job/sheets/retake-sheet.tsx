@@ -10,7 +10,7 @@ import { ReadingField } from '../../../parts/reading-field.tsx';
 import { type Understanding, UnderstandingLine } from '../../../parts/understanding-line.tsx';
 import { BoardStateChoice } from '../board-state-choice.tsx';
 import { SheetNotice } from './sheet-notice.tsx';
-import type { SheetProps } from './sheets.tsx';
+import type { SheetProps } from './sheet-props.ts';
 
 type Manner = 'correction' | 'again';
 

@@ -1,7 +1,7 @@
 import type { JSX } from 'preact';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { SettingList } from '../setting-list.tsx';
-import type { SheetProps } from './sheets.tsx';
+import type { SheetProps } from './sheet-props.ts';
 
 /** How the board is set, to look at and to change. */
 export function SettingsSheet({ job, session, onClose }: SheetProps<'settings'>): JSX.Element {

@@ -1,14 +1,12 @@
 import type { ComponentType, JSX } from 'preact';
-import type { Question, Session } from '../../../../engine/run/index.ts';
-import type { App } from '../../../models/app.ts';
 import type { DialogName } from '../../../models/dialog-name.ts';
-import type { OpenJob } from '../../../models/open-job.ts';
 import { ChangeSettingSheet } from './change-setting-sheet.tsx';
 import { CloseSheet } from './close-sheet.tsx';
 import { GoSheet } from './go-sheet.tsx';
 import { MoreSheet } from './more-sheet.tsx';
 import { RetakeSheet } from './retake-sheet.tsx';
 import { SettingsSheet } from './settings-sheet.tsx';
+import type { SheetProps } from './sheet-props.ts';
 import {
   CannotReadSheet,
   DeclineSheet,
@@ -17,16 +15,6 @@ import {
   StrikeSheet,
   TodoSheet,
 } from './words-sheets.tsx';
-
-/** What a sheet over the job gets. */
-export interface SheetProps<Name extends DialogName['dialog']> {
-  readonly app: App;
-  readonly job: OpenJob;
-  readonly session: Session;
-  readonly question: Question;
-  readonly sheet: Extract<DialogName, { readonly dialog: Name }>;
-  readonly onClose: () => void;
-}
 
 const sheets: { readonly [Name in DialogName['dialog']]: ComponentType<SheetProps<Name>> } = {
   more: MoreSheet,

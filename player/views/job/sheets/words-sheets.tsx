@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import type { SheetProps } from './sheets.tsx';
+import type { SheetProps } from './sheet-props.ts';
 import { WordsSheet } from './words-sheet.tsx';
 
 export function NoteSheet({ job, onClose }: SheetProps<'note'>): JSX.Element {
