@@ -21,6 +21,7 @@ export type YamlFacts =
   /** What the parser says where nothing above fits. */
   | { readonly code: 'yaml-syntax'; readonly message: string }
   | { readonly code: 'facts-too-deep'; readonly depth: number; readonly limit: number }
+  | { readonly code: 'too-many-entries'; readonly limit: number }
   | { readonly code: 'entry-too-large'; readonly characters: number; readonly limit: number };
 
 /** The parts of YAML that facts do without. */

@@ -109,6 +109,12 @@ const yamlWords: WordTable<YamlFacts> = {
       `Tables and lists lie ${depth} deep in each other here, and nothing of it is read; ${limit} is the most`,
     mend: () => 'Nothing needs more than six levels: take brackets away',
   },
+  'too-many-entries': {
+    severity: 'error',
+    wrong: ({ limit }) =>
+      `The facts have more than ${limit.toLocaleString('en')} keys, and from here on they are not read`,
+    mend: () => 'Make several trees of it',
+  },
   'entry-too-large': {
     severity: 'error',
     wrong: ({ characters, limit }) =>

@@ -2,7 +2,8 @@ import type { RootContent } from 'mdast';
 import { markdown } from './markdown.ts';
 
 const probe = '## x';
-const firstWindow = 2048;
+/** How much to parse at first, to see where a block ends. */
+const firstWindow = 256;
 
 /** Only fences and HTML can keep a heading at column 0 from being one. */
 const canSwallow = /^ {0,3}(?:`{3}|~{3}|<)/m;
@@ -36,8 +37,10 @@ export function openBlock(text: string, from: number, to: number, limit: number)
   const start = lineStart(text, from + offsetOf(open, 'start'));
   for (let size = firstWindow; ; size *= 2) {
     const end = lineEnd(text, Math.max(to, start + size), limit);
-    const window = text.slice(start, end);
-    if (swallowing(window) === null) return { from: start, to: firstBlockEnd(window, start, to, text) };
+    const [first, next] = markdown(text.slice(start, end) + probe).children;
+    if (first !== undefined && next !== undefined) {
+      return { from: start, to: Math.max(to, lineEnd(text, start + offsetOf(first, 'end'), limit)) };
+    }
     if (end >= limit) return { from: start, to: null };
   }
 }
@@ -47,12 +50,6 @@ function swallowing(text: string): RootContent | null {
   const last = markdown(text + probe).children.at(-1);
   if (last === undefined) return null;
   return last.type === 'heading' && offsetOf(last, 'start') === text.length ? null : last;
-}
-
-function firstBlockEnd(window: string, start: number, to: number, text: string): number {
-  const [first] = markdown(window).children;
-  const end = start + (first === undefined ? window.length : offsetOf(first, 'end'));
-  return Math.max(to, lineEnd(text, end, text.length));
 }
 
 const offsetOf = (node: RootContent, side: 'start' | 'end'): number => node.position?.[side].offset ?? 0;

@@ -1,14 +1,16 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { movedDiagnostic } from '../diagnostics/moved-diagnostic.ts';
+import type { Staged } from '../diagnostics/staged.ts';
 import type { FrontMatter, Path } from '../model/front-matter.ts';
 import type { Slice } from '../model/source.ts';
 import type { Span } from '../model/span.ts';
-import type { Staged } from '../model/staged.ts';
+import { limits } from '../source/limits.ts';
 import { cutEntries, type Entry } from './yaml/cut-entries.ts';
 import { type FactNode, type FactPair, shiftedPair } from './yaml/fact-node.ts';
 import { parseEntry } from './yaml/parse-entry.ts';
 import { placeOf } from './yaml/place-of.ts';
 import { plainData } from './yaml/plain-data.ts';
+import { wordsAt } from './yaml/value-at.ts';
 
 /**
  * The facts of a file as data, with the way back to their places.
@@ -29,6 +31,7 @@ export function parseFrontMatter(front: Slice): Staged<FrontMatter> {
 class EntryReader {
   readonly diagnostics: Diagnostic[] = [];
   private readonly front: Slice;
+  private left: number = limits.entries;
 
   constructor(front: Slice) {
     this.front = front;
@@ -39,6 +42,7 @@ class EntryReader {
     const known = new Map<string, FactPair>();
     const indent = this.indentOf(entries[0]);
     for (const entry of entries) {
+      if (!this.goesOn(entry)) break;
       if (entry.misplaced) this.badIndent(entry, indent);
       for (const pair of this.pairsOf(entry)) {
         const first = known.get(pair.key);
@@ -69,13 +73,26 @@ class EntryReader {
     return pairs.map((pair) => shiftedPair(pair, (offset) => offset + at));
   }
 
+  /** Whether there is room for one more entry; told once if not. */
+  private goesOn(entry: Entry): boolean {
+    this.left -= 1;
+    if (this.left === -1) {
+      const span = this.wordsOf(entry);
+      this.diagnostics.push({ code: 'too-many-entries', limit: limits.entries, span });
+    }
+    return this.left >= 0;
+  }
+
   private badIndent(entry: Entry, indent: string): void {
-    const from = this.front.from + entry.from;
-    const own = this.indentOf(entry).length;
-    const words = /^[^\r\n]*/.exec(this.front.text.slice(entry.from + own, entry.to))?.[0].trimEnd() ?? '';
-    const span = { from: from + own, to: from + own + words.length };
-    const edits = [{ from, to: from + own, insert: indent }];
+    const span = this.wordsOf(entry);
+    const edits = [{ from: this.front.from + entry.from, to: span.from, insert: indent }];
     this.diagnostics.push({ code: 'bad-indent', span, fix: { title: 'Move the line', edits } });
+  }
+
+  /** The first line of an entry, where its words are. */
+  private wordsOf(entry: Entry): Span {
+    const { from, to } = wordsAt(this.front.text, entry.from);
+    return { from: this.front.from + from, to: this.front.from + to };
   }
 
   private indentOf(entry: Entry | undefined): string {

@@ -6,6 +6,8 @@ export const limits = {
   fileCharacters: 1024 * 1024,
   sectionCharacters: 64 * 1024,
   sections: 5000,
+  /** Keys of the front-matter, two levels deep. */
+  entries: 10_000,
   /** Lists and quotes within each other on one line. */
   depth: 20,
   /** Backticks in a row. */

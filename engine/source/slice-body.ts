@@ -44,8 +44,8 @@ export function sliceBody(
     let { hostile, to: end } = part;
     if (!hostile && search > 0) {
       const glued = glue(text, part, limit, findOpenBlock);
-      if (glued.open === null) end = glued.to;
-      else {
+      end = glued.to;
+      if (glued.open !== null) {
         diagnostics.push(blockNotClosed(text, glued.open));
         search -= limit - part.from;
       }
@@ -103,14 +103,14 @@ function glue(
     if (block === null) break;
     if (block.to === null) return { to, open: block.from };
     from = block.to;
-    to = nextHeading(text, block.to, limit);
+    to = nextHeading(text, block.to);
   }
   return { to, open: null };
 }
 
-function nextHeading(text: string, from: number, limit: number): number {
-  for (const line of linesOf(text, from, limit)) if (text.startsWith('## ', line.from)) return line.from;
-  return limit;
+function nextHeading(text: string, from: number): number {
+  for (const line of linesOf(text, from)) if (text.startsWith('## ', line.from)) return line.from;
+  return text.length;
 }
 
 function blockNotClosed(text: string, from: number): Diagnostic {

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import type { Staged } from '../diagnostics/staged.ts';
 import type { Source } from '../model/source.ts';
-import type { Staged } from '../model/staged.ts';
 import { cutFrontMatter } from './cut-front-matter.ts';
 import { limits } from './limits.ts';
 import { type FindOpenBlock, sliceBody } from './slice-body.ts';

@@ -26,6 +26,7 @@ export const brokenLines: Readonly<Record<DiagnosticCode, number>> = {
   'yaml-feature': 36,
   'yaml-syntax': 47,
   'facts-too-deep': 57,
+  'too-many-entries': 10040,
   'entry-too-large': 45,
   'unknown-key': 17,
   'missing-key': 2,
