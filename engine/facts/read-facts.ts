@@ -1,5 +1,5 @@
+import type { Staged } from '../diagnostics/staged.ts';
 import type { FrontMatter } from '../model/front-matter.ts';
-import type { Staged } from '../model/staged.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
 import { FactsContext } from './facts-context.ts';
 import { numberOf, textOf, textsOf } from './raw.ts';

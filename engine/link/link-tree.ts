@@ -1,4 +1,4 @@
-import type { Staged } from '../model/staged.ts';
+import type { Staged } from '../diagnostics/staged.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
 import type { BodySyntax } from '../read/body-syntax.ts';
 import { fillBlocks } from './fill-values.ts';

@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { movedDiagnostic } from '../diagnostics/moved-diagnostic.ts';
+import type { Staged } from '../diagnostics/staged.ts';
 import type { Slice, Source } from '../model/source.ts';
-import type { Staged } from '../model/staged.ts';
 import type { BodySyntax, Placed } from './body-syntax.ts';
 import { readHead } from './read-head.ts';
 import { readSection } from './read-section.ts';

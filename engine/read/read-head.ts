@@ -1,4 +1,4 @@
-import type { Staged } from '../model/staged.ts';
+import type { Staged } from '../diagnostics/staged.ts';
 import { type Heading, parseBody } from '../parse/parse-body.ts';
 import { proseOf } from './prose/prose-of.ts';
 import { readInlines } from './prose/read-inlines.ts';

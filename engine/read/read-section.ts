@@ -1,6 +1,6 @@
 import { slug } from 'github-slugger';
+import type { Staged } from '../diagnostics/staged.ts';
 import type { Span } from '../model/span.ts';
-import type { Staged } from '../model/staged.ts';
 import { parseBody, type Root } from '../parse/parse-body.ts';
 import { buildSection } from './build-section.ts';
 import { proseOf } from './prose/prose-of.ts';

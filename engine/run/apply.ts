@@ -1,12 +1,16 @@
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Entry } from '../model/entry.ts';
+import { correctedEntries } from './corrected-entries.ts';
 import { happen } from './happen.ts';
+import { refold } from './refold.ts';
 import { openSession, type Session } from './session.ts';
 
 /** The session after one more entry. Never throws: an entry that does not fit the walk is kept and
  *  listed in `misfits`. */
 export function apply(session: Session, entry: Entry): Session {
-  const next = happen(session, entry, session.entries.length);
+  const corrected = correctedEntries(session.effective, entry);
+  const next =
+    corrected === null ? happen(session, entry, session.entries.length) : refold(session, corrected);
   return {
     ...next,
     parted: false,
