@@ -29,8 +29,11 @@ export function gaugeOf(scale: ResolvedScale, normal: readonly string[]): GaugeF
   };
 }
 
-/** Where the pointer stands for what was understood; null for words, codes and overloads. */
-export function pointerOf({ understood }: Observation): Pointer | null {
+/** Where the pointer stands for what was understood; null for words and codes. An overload lies anywhere
+ *  above the last limit, unless it says nothing at all. */
+export function pointerOf({ understood, bands }: Observation, { limits }: Face): Pointer | null {
+  if (understood.kind === 'overload')
+    return bands.length === 1 ? { from: limits.at(-1) ?? null, to: null } : null;
   if (understood.kind === 'quantity') {
     const value = numberOf(understood.quantity);
     return { from: value, to: value };

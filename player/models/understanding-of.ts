@@ -10,19 +10,28 @@ const hints: Record<Reading['measure']['kind'], string> = {
   codes: 'Type the code as it is shown',
 };
 
+/** How a text is understood, and the observation it makes; null while it makes none. */
+interface Understood {
+  readonly understanding: Understanding;
+  readonly observation: Observation | null;
+}
+
 /** How the text in the field is understood for the reading that is asked, and where it leads. */
-export function understandingOf(session: Session, reading: Reading, typed: string): Understanding {
-  if (typed.trim() === '') return { state: 'empty', hint: hints[reading.measure.kind] };
+export function understandingOf(session: Session, reading: Reading, typed: string): Understood {
+  if (typed.trim() === '') {
+    return { understanding: { state: 'empty', hint: hints[reading.measure.kind] }, observation: null };
+  }
   const seen = preview(session, typed);
-  if (!seen.ok) return { state: 'refused', ...seen.refusal };
+  if (!seen.ok) return { understanding: { state: 'refused', ...seen.refusal }, observation: null };
   const { observation, fraction, target, ways } = seen.value;
   const targets = target === null ? ways.map((way) => way.target) : [target];
-  return {
+  const understanding: Understanding = {
     state: 'understood',
     ...observedWords(session, reading, observation),
     fraction: fraction === null ? null : `${shareText(fraction)} of what it should be`,
     leads: targets.map((id) => session.loaded.sections.get(id)?.title ?? id),
   };
+  return { understanding, observation };
 }
 
 /** The part of an understanding that the observation alone gives. */

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { Hazard, SignalWord } from '../../engine/model/prose.ts';
-import { Prose, type ResolveValue } from './prose.tsx';
+import type { ResolveValue } from './inlines.tsx';
+import { Prose } from './prose.tsx';
 
 interface HazardPlateProps {
   readonly hazard: Hazard;

@@ -1,69 +1,10 @@
 import type { ComponentChildren, JSX } from 'preact';
-import type { Block, Inline } from '../../engine/model/prose.ts';
-import { imageUrl, linkUrl } from './safe-url.ts';
-
-/** Text of a `value` inline at the present settings, or null while the setting is not known. */
-export type ResolveValue = (value: Extract<Inline, { type: 'value' }>) => string | null;
+import type { Block } from '../../engine/model/prose.ts';
+import { drawInlines, type ResolveValue, unknownValue } from './inlines.tsx';
 
 interface ProseProps {
   readonly blocks: readonly Block[];
   readonly resolve?: ResolveValue;
-}
-
-interface InlinesProps {
-  readonly inlines: readonly Inline[];
-  readonly resolve?: ResolveValue;
-}
-
-const unknownValue: ResolveValue = () => null;
-
-type InlineOf<T extends Inline['type']> = Inline & { readonly type: T };
-
-type InlineViews = {
-  readonly [T in Inline['type']]: (inline: InlineOf<T>, resolve: ResolveValue) => ComponentChildren;
-};
-
-const inlineViews: InlineViews = {
-  text: (inline) => inline.value,
-  code: (inline) => <code>{inline.value}</code>,
-  value: (inline, resolve) => {
-    const value = resolve(inline);
-    return (
-      <span class="value" title={inline.written}>
-        {value ?? `${inline.written} (not known)`}
-      </span>
-    );
-  },
-  emphasis: (inline, resolve) => <em>{drawInlines(inline.children, resolve)}</em>,
-  strong: (inline, resolve) => <strong>{drawInlines(inline.children, resolve)}</strong>,
-  link: (inline, resolve) => {
-    const children = drawInlines(inline.children, resolve);
-    const url = linkUrl(inline.url);
-    return url === null ? (
-      <span class="elsewhere">{children}</span>
-    ) : (
-      <a href={url} rel="noreferrer" target="_blank">
-        {children}
-      </a>
-    );
-  },
-  image: (inline) => {
-    const url = imageUrl(inline.url);
-    return url === null ? <span class="elsewhere">[{inline.alt}]</span> : <img src={url} alt={inline.alt} />;
-  },
-  break: () => <br />,
-};
-
-function drawInlines(inlines: readonly Inline[], resolve: ResolveValue): ComponentChildren {
-  return inlines.map((inline) => {
-    const view = inlineViews[inline.type] as (inline: Inline, resolve: ResolveValue) => ComponentChildren;
-    return view(inline, resolve);
-  });
-}
-
-/** A line of text from a tree: a task, a remark, a reason. */
-export function Inlines({ inlines, resolve = unknownValue }: InlinesProps): JSX.Element {
-  return <>{drawInlines(inlines, resolve)}</>;
 }
 
 type BlockViews = {

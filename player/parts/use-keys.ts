@@ -7,8 +7,9 @@ const typingIn = (target: EventTarget | null): HTMLInputElement | HTMLTextAreaEl
   target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target : null;
 
 /** The name of a pressed key. Letters go by their place on the keyboard, because Alt makes other signs of them. */
-function keyName({ key, code, altKey, ctrlKey, metaKey }: KeyboardEvent): string | null {
-  if (ctrlKey || metaKey) return null;
+function keyName(event: KeyboardEvent): string | null {
+  const { key, code, altKey } = event;
+  if (event.ctrlKey || event.metaKey) return null;
   const letter = /^Key([A-Z])$/.exec(code)?.[1];
   if (altKey) return letter === undefined ? null : `Alt ${letter}`;
   return key.length === 1 || key === 'Enter' ? key : null;

@@ -37,7 +37,7 @@ function QuantityReadingFace({ expected, observation }: FaceProps<'quantity'>): 
   return (
     <Gauge
       {...gauge}
-      pointer={observation === null ? null : pointerOf(observation)}
+      pointer={observation === null ? null : pointerOf(observation, gauge.face)}
       read={observation === null ? [] : observation.bands}
     />
   );

@@ -2,21 +2,22 @@ import type { Signal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
 import type { Setting } from '../../../engine/model/setting.ts';
-import { entryFor, type Session } from '../../../engine/run/index.ts';
+import type { Session } from '../../../engine/run/index.ts';
 import type { OpenJob } from '../../models/open-job.ts';
-import { usualWords, valueWords } from '../../models/setting-words.ts';
+import { usualWords } from '../../models/setting-words.ts';
+import { type SettingHow, understandingOfSetting } from '../../models/understanding-of-setting.ts';
 import { Action } from '../../parts/action.tsx';
 import { OptionsFace } from '../../parts/options-face.tsx';
-import { ReadingField } from '../../parts/reading-field.tsx';
-import { type Understanding, UnderstandingLine } from '../../parts/understanding-line.tsx';
+import { UnderstandingLine } from '../../parts/understanding-line.tsx';
 import { useKeys } from '../../parts/use-keys.ts';
+import { AnswerRow } from './answer-row.tsx';
 import { useFieldFocus } from './use-field-focus.ts';
 
 interface SettingAnswerProps {
   readonly job: OpenJob;
   readonly session: Session;
   readonly setting: Setting;
-  readonly how: 'noted' | 'altered' | 'corrected';
+  readonly how: SettingHow;
   /** What stands in the field. */
   readonly typed: Signal<string>;
   /** In a sheet the keys of the page do not act. */
@@ -31,14 +32,14 @@ export function SettingAnswer(props: SettingAnswerProps): JSX.Element {
   const field = useFieldFocus(job);
   const typed = text.value;
   const usual = usualWords(setting);
-  const understanding = understandSetting(session, setting, typed, how);
+  const understanding = understandingOfSetting(session, setting, typed, how);
   const valid = understanding.state === 'understood';
   const type = (next: string) => {
     text.value = next;
     field.current?.focus();
   };
   const commit = async () => {
-    if (!valid || !(await job.answer({ say: 'setting', setting: setting.id, typed, how }))) return;
+    if (!(await job.answer({ say: 'setting', setting: setting.id, typed, how }))) return;
     text.value = '';
     onDone();
   };
@@ -63,28 +64,18 @@ export function SettingAnswer(props: SettingAnswerProps): JSX.Element {
           onChoose={type}
         />
       )}
-      <form
-        class="answer-row"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void commit();
-        }}
-      >
-        <ReadingField
-          id={`${id}-field`}
-          label={setting.is}
-          typed={typed}
-          unit={setting.kind === 'quantity' ? setting.unit : null}
-          refused={understanding.state === 'refused'}
-          describedBy={`${id}-line`}
-          onType={(next) => (text.value = next)}
-          innerRef={field}
-          first={inSheet}
-        />
-        <Action rank="main" keys="Enter" submit disabled={!valid}>
-          Enter
-        </Action>
-      </form>
+      <AnswerRow
+        id={`${id}-field`}
+        label={setting.is}
+        typed={typed}
+        unit={setting.kind === 'quantity' ? setting.unit : null}
+        understanding={understanding}
+        describedBy={`${id}-line`}
+        field={field}
+        first={inSheet}
+        onType={(next) => (text.value = next)}
+        onCommit={() => void commit()}
+      />
       <div id={`${id}-line`}>
         <UnderstandingLine understanding={understanding} onOffer={type} />
       </div>
@@ -100,26 +91,4 @@ export function SettingAnswer(props: SettingAnswerProps): JSX.Element {
       )}
     </>
   );
-}
-
-function understandSetting(
-  session: Session,
-  setting: Setting,
-  typed: string,
-  how: SettingAnswerProps['how'],
-): Understanding {
-  if (typed.trim() === '') return { state: 'empty', hint: 'As the jumpers and markings say' };
-  const entry = entryFor(session, { say: 'setting', setting: setting.id, typed, how }, '');
-  if (!entry.ok) return { state: 'refused', ...entry.refusal };
-  const value = 'value' in entry.value ? entry.value.value : null;
-  if (value === null) return { state: 'refused', text: 'A value is needed', offers: [] };
-  return {
-    state: 'understood',
-    value: valueWords(value),
-    bands: typeof value === 'string' ? [value] : [],
-    normal: null,
-    fraction: null,
-    remarks: [],
-    leads: [],
-  };
 }

@@ -2,7 +2,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Session } from '../../../engine/run/index.ts';
 import { whyHere } from '../../models/why-here.ts';
-import { Inlines } from '../../parts/prose.tsx';
+import { Inlines } from '../../parts/inlines.tsx';
 import { isTouch } from './is-touch.ts';
 import { useResolve } from './use-resolve.ts';
 

@@ -14,7 +14,7 @@ const at = (...answers: string[]): Session => walk(tree, ...opened, ...answers);
 function understood(session: Session, typed: string) {
   const question = questionOf(session);
   if (question.ask !== 'reading') throw new Error('expected a reading to be asked');
-  return understandingOf(session, question.reading, typed);
+  return understandingOf(session, question.reading, typed).understanding;
 }
 
 describe('understandingOf()', () => {

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { Action } from '../../../parts/action.tsx';
-import { Inlines, Prose } from '../../../parts/prose.tsx';
+import { Inlines } from '../../../parts/inlines.tsx';
+import { Prose } from '../../../parts/prose.tsx';
 import { Desk } from '../desk.tsx';
 import { MainAction } from '../main-action.tsx';
 import { QuietHazards } from '../quiet-hazards.tsx';
