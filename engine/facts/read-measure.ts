@@ -1,3 +1,4 @@
+import treeSchema from '../../schema/tree.schema.json' with { type: 'json' };
 import { namesIn } from '../formula/index.ts';
 import type { Path } from '../model/front-matter.ts';
 import type { Measure, Scale } from '../model/reading.ts';
@@ -5,6 +6,7 @@ import type { Parsed } from '../model/text-problem.ts';
 import { type CodeEntry, checkScale, parseCodes, parseExpect, parseScale } from '../scale/index.ts';
 import { checkName } from './check-name.ts';
 import type { FactsContext } from './facts-context.ts';
+import { isMisspelt } from './is-misspelt.ts';
 import { isTable, type RawTable, textOf } from './raw.ts';
 import { readOptions } from './read-options.ts';
 import type { ReadSettings } from './read-settings.ts';
@@ -12,6 +14,7 @@ import { readUnit } from './read-unit.ts';
 import { textProblems } from './text-problems.ts';
 
 const measureKeys = ['unit', 'scale', 'expect', 'options', 'codes'];
+const readingKeys = Object.keys(treeSchema.$defs.reading.properties);
 const together = new Set(['unit scale', 'unit expect', 'options', 'codes']);
 
 /** How a reading is cut into bands. Where that is not to be known, bands that the author may have meant, so
@@ -23,7 +26,9 @@ export function readMeasure(
   context: FactsContext,
 ): Measure {
   const found = measureKeys.filter((key) => key in raw);
-  if (!together.has(found.join(' '))) context.atKey(path, { code: 'one-measure', of: 'reading', found });
+  const isMeant = measureKeys.some((key) => !(key in raw) && isMisspelt(key, raw, readingKeys));
+  if (isMeant) context.unsure.add(String(path.at(-1)));
+  else if (!together.has(found.join(' '))) context.atKey(path, { code: 'one-measure', of: 'reading', found });
   if ('codes' in raw) return readCodes(raw.codes, [...path, 'codes'], context);
   if ('options' in raw)
     return { kind: 'options', options: readOptions(raw.options, [...path, 'options'], context) };

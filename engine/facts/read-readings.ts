@@ -69,12 +69,13 @@ function readNormal(raw: RawTable, path: Path, reading: Reading, context: FactsC
     checkBand(reading, band, Array.isArray(raw.normal) ? [...place, index] : place, 'value', context),
   );
   const fallback = bands.includes('good') ? ['good'] : bands.slice(0, 1);
+  const isKnown = !context.unsure.has(reading.id);
   if (!('normal' in raw)) {
-    const isKnown = 'expect' in raw || context.unsure.has(reading.id);
-    if (!isKnown) context.atKey(path, { code: 'normal-missing', reading: reading.id, bands });
+    if (isKnown && !('expect' in raw))
+      context.atKey(path, { code: 'normal-missing', reading: reading.id, bands });
     return fallback;
   }
-  if (normal.length > 0 && bands.includes('good') && !normal.includes('good')) {
+  if (isKnown && normal.length > 0 && bands.includes('good') && !normal.includes('good')) {
     context.atValue(place, { code: 'good-not-normal', reading: reading.id });
   }
   return normal.length > 0 ? normal : fallback;

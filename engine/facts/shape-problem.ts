@@ -5,7 +5,8 @@ import type { Path } from '../model/front-matter.ts';
 import type { Span } from '../model/span.ts';
 import { nearest } from '../names/nearest.ts';
 import type { FactsContext } from './facts-context.ts';
-import { isTable } from './raw.ts';
+import { isMisspelt } from './is-misspelt.ts';
+import { isTable, tableOf } from './raw.ts';
 
 /** What the schema validator found, told at its place in the file. */
 export function shapeProblem(error: ErrorObject, context: FactsContext): void {
@@ -63,11 +64,9 @@ const problems: Readonly<Record<string, Told>> = {
   pattern: ({ path, context, data }) => context.atValue(path, { code: 'wait-form', text: String(data) }),
   maxLength: ({ path, context, data }) =>
     context.atValue(path, { code: 'name-form', name: String(data), of: 'band', instead: null }),
-  required: ({ path, context, data, params }) => {
+  required: ({ path, context, data, params, parentSchema }) => {
     const key = String(params.missingProperty);
-    // A key that is nearly the missing one says it all.
-    const unknown = isTable(data) ? Object.keys(data) : [];
-    if (unknown.some((one) => !(one in knownKeys) && nearest(one.slice(0, 60), [key]).length > 0)) return;
+    if (isMisspelt(key, tableOf(data), Object.keys(parentSchema?.properties ?? {}))) return;
     context.atKey(path, { code: 'missing-key', key, of: partName(path) });
   },
   additionalProperties: ({ path, context, data, params, parentSchema }) => {
@@ -90,9 +89,6 @@ function renaming(span: Span, written: string, near: readonly string[]): { reado
 }
 
 const bounds: Readonly<Record<string, string>> = { '>=': 'at least', '<=': 'at most', '>': 'more than' };
-
-/** Keys that mean something somewhere, and so are not a slip for another. */
-const knownKeys: Readonly<Record<string, true>> = { is: true };
 
 /** `/readings/v5/codes/0D` as its steps. */
 const pathOf = (pointer: string): Path =>

@@ -102,7 +102,9 @@ class NodeReader {
       const items = node.items.map((item) => this.node(item as Node));
       return { kind: 'list', from, to: this.trimmed(from, to), items };
     }
-    if (isScalar(node)) return { kind: 'text', from, to, value: this.scalar(node, from, to) };
+    if (isScalar(node)) {
+      return { kind: 'text', from, to: this.trimmed(from, to), value: this.scalar(node, from, to) };
+    }
     return { kind: 'text', from, to, value: this.text.slice(from, to) };
   }
 
