@@ -77,18 +77,19 @@ export function SettingAnswer(props: SettingAnswerProps): JSX.Element {
         onCommit={() => void commit()}
       />
       <div id={`${id}-line`}>
-        <UnderstandingLine understanding={understanding} onOffer={type} />
+        {usual !== null && typed === '' ? (
+          <p class="known">
+            <span>
+              Usually <strong>{usual}</strong>
+            </span>
+            <Action {...(!inSheet && { keys: '=' })} onAct={() => type(usual)}>
+              Put it in the field
+            </Action>
+          </p>
+        ) : (
+          <UnderstandingLine understanding={understanding} onOffer={type} />
+        )}
       </div>
-      {usual !== null && typed === '' && (
-        <p class="known">
-          <span>
-            Usually <strong>{usual}</strong>
-          </span>
-          <Action {...(!inSheet && { keys: '=' })} onAct={() => type(usual)}>
-            Put it in the field
-          </Action>
-        </p>
-      )}
     </>
   );
 }

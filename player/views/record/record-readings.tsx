@@ -13,7 +13,11 @@ interface RecordReadingsProps {
 export function RecordReadings({ readings, whole = false }: RecordReadingsProps): JSX.Element {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keyboard
-    <section class="record-table" tabIndex={0} aria-label="Readings">
+    <section
+      class="record-table"
+      tabIndex={0}
+      aria-label={whole ? 'Table of every reading' : 'Table of the proof'}
+    >
       <table>
         <thead>
           <tr>
