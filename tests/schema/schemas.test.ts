@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+import { compileTree } from '../../engine/compile.ts';
+import { diagnosticJson } from '../../engine/diagnostics/index.ts';
+import { parseFrontMatter } from '../../engine/parse/index.ts';
+import { benchTree } from '../helpers/bench.ts';
+
+const schemaOf = (name: string) => JSON.parse(readFileSync(`schema/${name}.schema.json`, 'utf8')) as object;
+const names = ['tree', 'machine', 'compiled-tree', 'job', 'record', 'diagnostic'];
+// Facts are texts until the schema asks for a number, so the tree's schema is used as the compiler uses it.
+const ajv = new Ajv2020({
+  allErrors: true,
+  coerceTypes: true,
+  strict: true,
+  strictRequired: false,
+  allowUnionTypes: true,
+  discriminator: true,
+});
+ajv.addSchema(names.map(schemaOf));
+
+/** What keeps `data` from being valid: each place once. */
+function problems(name: string, data: unknown): readonly string[] {
+  const validate = ajv.getSchema(`${name}.schema.json`);
+  if (validate === undefined) throw new Error(`no schema "${name}"`);
+  const copy = structuredClone(data);
+  return validate(copy) ? [] : [...new Set((validate.errors ?? []).map(({ instancePath }) => instancePath))];
+}
+
+/** `data` with one value changed, or taken away where it is undefined. */
+function changed<T>(data: T, path: readonly (string | number)[], value: unknown): T {
+  const copy = structuredClone(data) as Record<string | number, unknown>;
+  let at = copy;
+  for (const step of path.slice(0, -1)) at = at[step] as Record<string | number, unknown>;
+  const last = path.at(-1) ?? '';
+  if (value === undefined) delete at[last];
+  else at[last] = value;
+  return copy as T;
+}
+
+const text = readFileSync('tests/helpers/bench-tree.md', 'utf8');
+const facts = JSON.parse(
+  JSON.stringify(parseFrontMatter({ text: text.slice(4, text.indexOf('\n---\n') + 1), from: 4 }).value.data),
+) as Record<string, Record<string, object>>;
+const tree = benchTree();
+const entries = [
+  { kind: 'opened', at: '2026-03-01T10:00:00.000+01:00', board: 'b', owner: 'o', story: 's' },
+  { kind: 'note', at: '2026-03-01T10:01:00.000+01:00', text: 'looked' },
+];
+const job = { format: 1, kind: 'job', id: 'j1', tree, entries };
+const broken = text.replace('kind: tree', 'kind: tre').replace('## ', '## \n\n## ');
+const told = compileTree(broken, { id: 'x' }).diagnostics.map((each) => diagnosticJson('x.md', broken, each));
+const firstReading = Object.keys(facts.readings ?? {})[0] ?? '';
+
+describe('the schemas', () => {
+  test.each([
+    ['tree', facts],
+    ['compiled-tree', tree],
+    ['machine', tree.machine],
+    ['job', job],
+    ['diagnostic', told],
+  ])('%s takes what the engine makes and reads', (name, data) => {
+    expect(problems(name, data)).toEqual([]);
+  });
+
+  test('have diagnostics to look at', () => {
+    expect(told.length).toBeGreaterThan(1);
+    expect(told.some(({ fix }) => fix !== undefined)).toBe(true);
+  });
+
+  test.each<[string, string, unknown, readonly (string | number)[], unknown, string]>([
+    ['tree', 'a key that is none', facts, ['extra'], 'x', ''],
+    ['tree', 'another format', facts, ['format'], '2', '/format'],
+    [
+      'tree',
+      'a reading without its measure',
+      facts,
+      ['readings', firstReading],
+      { is: 'x' },
+      `/readings/${firstReading}`,
+    ],
+    ['tree', 'a name with a hyphen', facts, ['readings', 'a-b'], { is: 'x', options: ['a'] }, '/readings'],
+    [
+      'tree',
+      'a weight that is no number',
+      facts,
+      ['faults', 'x'],
+      { is: 'x', weight: 'often' },
+      '/faults/x/weight',
+    ],
+    ['compiled-tree', 'a key that is none', tree, ['extra'], 1, ''],
+    ['compiled-tree', 'a missing machine', tree, ['machine'], undefined, ''],
+    ['compiled-tree', 'a digest that is none', tree, ['digest'], 'abc', '/digest'],
+    [
+      'compiled-tree',
+      'a reading with a key that is none',
+      tree,
+      ['readings', 0, 'colour'],
+      'red',
+      '/readings/0',
+    ],
+    ['machine', 'a missing first state', tree.machine, ['initial'], undefined, ''],
+    ['machine', 'a state with context', tree.machine, ['context'], {}, ''],
+    ['job', 'another kind', job, ['kind'], 'record', '/kind'],
+    ['job', 'an entry without its time', job, ['entries', 1, 'at'], undefined, '/entries/1'],
+    ['job', 'an entry of no kind', job, ['entries', 1, 'kind'], 'dreamt', '/entries/1'],
+    ['diagnostic', 'a line 0', told, [0, 'line'], 0, '/0/line'],
+    ['diagnostic', 'a severity that is none', told, [0, 'severity'], 'grave', '/0/severity'],
+    ['diagnostic', 'a missing sentence', told, [0, 'mend'], undefined, '/0'],
+  ])('%s refuses %s', (name, _, data, path, value, place) => {
+    const found = problems(name, changed(data, path, value));
+    expect(found.some((each) => each.startsWith(place))).toBe(true);
+  });
+});
