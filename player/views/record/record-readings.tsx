@@ -11,13 +11,10 @@ interface RecordReadingsProps {
 
 /** Readings in a table: what, value, band, what it should be. */
 export function RecordReadings({ readings, whole = false }: RecordReadingsProps): JSX.Element {
+  const label = whole ? 'Table of every reading' : 'Table of the proof';
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keyboard
-    <section
-      class="record-table"
-      tabIndex={0}
-      aria-label={whole ? 'Table of every reading' : 'Table of the proof'}
-    >
+    <section class="record-table" tabIndex={0} aria-label={label}>
       <table>
         <thead>
           <tr>
