@@ -20,7 +20,7 @@ function writtenShares(table: RawTable, path: Path, has: HasBand, context: Facts
     const text = String(table[band]);
     const [, digits] = /^(\d{1,3}(?:\.\d{1,9})?)\s*%$/.exec(text) ?? [];
     const known = has(band, place, 'key');
-    if (digits === undefined && text !== '') context.atValue(place, { code: 'share-form', text });
+    if (digits === undefined && text !== '') shareForm(text, place, context);
     if (digits !== undefined && known) return [{ band, percent: Number(digits) }];
     sound = false;
     return [];
@@ -30,4 +30,12 @@ function writtenShares(table: RawTable, path: Path, has: HasBand, context: Facts
     context.atValue(path, { code: 'shares-sum', sum: String(Number(sum.toFixed(9))) });
   }
   return percents.map(({ band, percent }) => ({ band, share: sum > 0 ? percent / sum : 0 }));
+}
+
+function shareForm(text: string, path: Path, context: FactsContext): void {
+  const { to } = context.spanOf(path);
+  // Below 2 it may be meant as a part of 1.
+  const isPercentage = /^\d{1,3}(?:\.\d+)?$/.test(text) && Number(text) >= 2;
+  const fix = { title: `Write "${text} %"`, edits: [{ from: to, to, insert: ' %' }] };
+  context.atValue(path, { code: 'share-form', text }, isPercentage ? { fix } : {});
 }

@@ -29,7 +29,8 @@ const wrongShape: Told = ({ path, key, context, data, parentSchema, params }) =>
     if (typeof data === 'string') return context.atValue(path, { code: 'number-wanted', key, text: data });
   }
   const expected = String(parentSchema?.description ?? 'something else');
-  return context.atValue(path, { code: 'wrong-shape', key, expected, found: shapeOf(data) });
+  const facts = { code: 'wrong-shape', key, expected, found: shapeOf(data) } as const;
+  return context.atValue(path, facts, bracketing(context.spanOf(path), data, [params.type].flat()));
 };
 
 const emptyValue: Told = ({ path, key, context }) => context.atKey(path, { code: 'empty-value', key });
@@ -86,6 +87,14 @@ function renaming(span: Span, written: string, near: readonly string[]): { reado
   const [only] = near;
   if (only === undefined || near.length > 1 || span.to - span.from !== written.length) return {};
   return { fix: { title: `Write "${only}"`, edits: [{ ...span, insert: only }] } };
+}
+
+/** The fix where a list is wanted, and its only item stands there without brackets. */
+function bracketing(span: Span, data: unknown, types: readonly unknown[]): { readonly fix?: Fix } {
+  const isPlain =
+    typeof data === 'string' && span.to - span.from === data.length && !/[[\]{}:#"']/.test(data);
+  if (!isPlain || !types.join().includes('array')) return {};
+  return { fix: { title: `Write "[${data}]"`, edits: [{ ...span, insert: `[${data}]` }] } };
 }
 
 const bounds: Readonly<Record<string, string>> = { '>=': 'at least', '<=': 'at most', '>': 'more than' };

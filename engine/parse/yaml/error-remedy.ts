@@ -85,7 +85,8 @@ const uneven: Case = ({ code, from }, text) => {
   const above = [...text.slice(0, lineAt(text, from).from).matchAll(/^( *)\S/gm)].map(
     ({ 1: space = '' }) => space.length,
   );
-  const [nearest] = above.sort((a, b) => Math.abs(a - own) - Math.abs(b - own) || a - b);
+  // Of two columns as near, the one of the line further down.
+  const [nearest] = above.reverse().sort((a, b) => Math.abs(a - own) - Math.abs(b - own));
   return nearest === undefined || nearest === own ? null : moved(text, from, nearest);
 };
 
