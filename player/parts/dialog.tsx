@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { KeyHint } from './key-hint.tsx';
 
 interface DialogProps {
@@ -12,7 +12,7 @@ interface DialogProps {
 export function Dialog({ title, children, onClose }: DialogProps): JSX.Element {
   const sheet = useRef<HTMLDialogElement>(null);
   const id = useId();
-  useEffect(() => {
+  useLayoutEffect(() => {
     const node = sheet.current;
     if (node === null || node.open) return;
     node.showModal();

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /** Keys by the name drawn on their button, and what they do: `Alt B`, `?`, `Enter`. */
 export type KeyTable = Readonly<Record<string, () => void>>;
@@ -28,7 +28,7 @@ function isFree(event: KeyboardEvent): boolean {
 export function useKeys(table: KeyTable): void {
   const latest = useRef(table);
   latest.current = table;
-  useEffect(() => {
+  useLayoutEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.isComposing || document.querySelector('dialog[open]') !== null)
         return;

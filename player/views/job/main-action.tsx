@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Action } from '../../parts/action.tsx';
 import { useKeys } from '../../parts/use-keys.ts';
 
@@ -25,7 +25,7 @@ export function MainAction({
   hint = '',
 }: MainActionProps): JSX.Element {
   const shown = useRef(0);
-  useEffect(() => {
+  useLayoutEffect(() => {
     shown.current = performance.now();
   }, []);
   const act = () => {

@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Session } from '../../../engine/run/index.ts';
 import { whyHere } from '../../models/why-here.ts';
 import { Inlines } from '../../parts/inlines.tsx';
@@ -19,7 +19,7 @@ export function StepHead({ session, title, hasField = false, why = true }: StepH
   const heading = useRef<HTMLHeadingElement>(null);
   const resolve = useResolve(session);
   const because = why ? whyHere(session) : null;
-  useEffect(() => {
+  useLayoutEffect(() => {
     window.scrollTo?.({ top: 0 });
     if (!hasField || isTouch()) heading.current?.focus({ preventScroll: true });
   }, [hasField]);

@@ -1,5 +1,5 @@
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { OpenJob } from '../../models/open-job.ts';
 import { isTouch } from './is-touch.ts';
 
@@ -9,7 +9,7 @@ import { isTouch } from './is-touch.ts';
 export function useFieldFocus(job: OpenJob): RefObject<HTMLInputElement | null> {
   const field = useRef<HTMLInputElement>(null);
   const sheetOpen = job.dialog.value !== null;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (sheetOpen) return;
     if (!isTouch()) field.current?.focus({ preventScroll: true });
     else if (document.activeElement === document.body) {

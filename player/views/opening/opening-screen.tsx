@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
 import type { App } from '../../models/app.ts';
 import { createOpening, type Opening } from '../../models/opening.ts';
@@ -54,7 +54,7 @@ interface OpeningFormProps {
 function OpeningForm({ opening, tree, onOpen }: OpeningFormProps): JSX.Element {
   const { board, owner, story, ready, refused } = opening;
   const form = useRef<HTMLFormElement>(null);
-  useEffect(() => form.current?.querySelector<HTMLElement>('[data-first]')?.focus(), []);
+  useLayoutEffect(() => form.current?.querySelector<HTMLElement>('[data-first]')?.focus(), []);
   return (
     <form
       ref={form}

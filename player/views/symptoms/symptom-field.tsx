@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { SymptomList } from '../../models/symptom-list.ts';
 
 interface SymptomFieldProps {
@@ -11,7 +11,7 @@ interface SymptomFieldProps {
 /** Typing narrows the list; Enter takes the last one left. */
 export function SymptomField({ list, onTake }: SymptomFieldProps): JSX.Element {
   const field = useRef<HTMLInputElement>(null);
-  useEffect(() => field.current?.focus({ preventScroll: true }), []);
+  useLayoutEffect(() => field.current?.focus({ preventScroll: true }), []);
   const left = list.fitting.value.length;
   return (
     <form
