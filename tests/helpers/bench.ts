@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { compileTree } from '../../engine/compile.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import type { Entry } from '../../engine/model/entry.ts';
@@ -12,7 +11,7 @@ export function treeOf(text: string, id = 'test'): CompiledTree {
   return tree;
 }
 
-const path = join(import.meta.dirname, 'bench-tree.md');
+const path = 'tests/helpers/bench-tree.md';
 
 /** A small tree with one of everything: settings, hazards, a check of two readings, a task with a wait, a
  *  section with two faults, a fault that comes and goes, a stop. */

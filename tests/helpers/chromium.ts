@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { accessSync, constants } from 'node:fs';
-import { type Browser, chromium as playwright } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium as playwright } from 'playwright-core';
 
 const places = [
   process.env.CHROMIUM,
@@ -47,8 +47,15 @@ const flags = [
   '--disable-sync',
 ];
 
+const options = () => ({
+  executablePath: findChromium(),
+  headless: true,
+  args: [...flags, ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])],
+});
+
 /** A headless browser without network habits of its own. */
-export function launchChromium(): Promise<Browser> {
-  const sandbox = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  return playwright.launch({ executablePath: findChromium(), headless: true, args: [...flags, ...sandbox] });
-}
+export const launchChromium = (): Promise<Browser> => playwright.launch(options());
+
+/** The same with everything it keeps in `folder`, so that it can be started again. */
+export const launchChromiumIn = (folder: string): Promise<BrowserContext> =>
+  playwright.launchPersistentContext(folder, options());

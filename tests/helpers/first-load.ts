@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 
-const root = fileURLToPath(new URL('../../dist/player/', import.meta.url));
+const root = 'dist/player';
 
 export interface Weight {
   readonly files: readonly string[];
@@ -25,6 +24,16 @@ export function firstLoad(): { readonly script: Weight; readonly style: Weight }
     join(root, path ?? ''),
   );
   return { script: weigh([...scripts]), style: weigh(styles) };
+}
+
+/** Everything that is loaded once a job stands on the screen. */
+export function jobLoad(): Weight {
+  const first = firstLoad().script.files;
+  const seen = new Set<string>(first);
+  const screen = readdirSync(join(root, 'assets')).find((name) => /^job-screen-.*\.js$/.test(name));
+  if (screen === undefined) throw new Error('expected the built player to hold a job screen of its own');
+  follow(join(root, 'assets', screen), seen);
+  return weigh([...seen]);
 }
 
 function follow(path: string, seen: Set<string>): void {

@@ -8,7 +8,8 @@ import { machineValue, preview, questionOf } from '../../engine/run/index.ts';
 import { splitSource } from '../../engine/source/split-source.ts';
 import { say, walk } from './bench.ts';
 
-const shown = (value: unknown): string => inspect(value, { depth: 12, breakLength: 100, compact: 4, sorted: false });
+const shown = (value: unknown): string =>
+  inspect(value, { depth: 12, breakLength: 100, compact: 4, sorted: false });
 
 /** What every stage makes of the small tree in `page-tree.md`: the blocks that the contributors' page shows, by name. */
 export function pageDumps(): Readonly<Record<string, string>> {
@@ -23,7 +24,10 @@ export function pageDumps(): Readonly<Record<string, string>> {
   const after = say(start, '4,6 V');
   return {
     tree: text.trimEnd(),
-    source: shown({ front: { from: front.from }, sections: sections.map(({ from, text: slice }) => ({ from, text: slice })) }),
+    source: shown({
+      front: { from: front.from },
+      sections: sections.map(({ from, text: slice }) => ({ from, text: slice })),
+    }),
     facts: shown(facts.readings[0]?.measure),
     syntax: shown(readBody(source).value.sections[0]?.syntax),
     section: shown(tree.sections[0]),
