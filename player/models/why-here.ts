@@ -1,3 +1,4 @@
+import type { Entry } from '../../engine/model/entry.ts';
 import type { Inline } from '../../engine/model/prose.ts';
 import type { CheckSection, Outcome } from '../../engine/model/section.ts';
 import { latest, type Position, type Session } from '../../engine/run/index.ts';
@@ -20,7 +21,7 @@ export function whyHere(session: Session): WhyHere | null {
     return { text: `You came here from "${before.section.title}" on purpose`, remark: [] };
   switch (before.section.kind) {
     case 'check':
-      return afterCheck(session, before.section);
+      return afterCheck(session, before.section, bandsTaken(session, before, last));
     case 'task':
       return { text: `Done: ${before.section.title}`, remark: [] };
     case 'fault':
@@ -36,32 +37,40 @@ function stepBefore(position: Position): Position | null {
   return at;
 }
 
-function afterCheck(session: Session, section: CheckSection): WhyHere {
-  const outcome = outcomeTaken(session, section);
+type BandsOf = (reading: string) => readonly string[];
+
+/** What the readings of the last check were taken to be; none where one could not be read. The last of them
+ *  moved the walk on, so that the step before does not hold it yet. */
+function bandsTaken(session: Session, before: Position, last: Entry | undefined): BandsOf {
+  const unread = last?.kind === 'unread' ? last.reading : null;
+  return (reading) =>
+    reading === unread ? [] : (before.taken.get(reading) ?? latest(session, reading)?.bands ?? []);
+}
+
+function afterCheck(session: Session, section: CheckSection, bandsOf: BandsOf): WhyHere {
+  const outcome = outcomeTaken(session, section, bandsOf);
   const named = outcome?.condition.kind === 'bands' ? Object.keys(outcome.condition.bands) : section.readings;
   const clauses = named
     .filter((id) => section.readings.includes(id))
     .map((id) => {
-      const bands = latest(session, id)?.bands ?? [];
+      const bands = bandsOf(id);
       const is = session.loaded.readings.get(id)?.is ?? id;
       return bands.length === 0 ? `${is}: could not be read` : `${is}: ${bands.join(' or ')}`;
     });
-  return {
-    text: clauses.length === 0 ? section.title : clauses.join('; '),
-    remark: outcome?.remark ?? [],
-  };
+  return { text: clauses.length === 0 ? section.title : clauses.join('; '), remark: outcome?.remark ?? [] };
 }
 
 /** The line of the check that was taken: the first that leads here and holds for what was read. */
-function outcomeTaken(session: Session, section: CheckSection): Outcome | undefined {
+function outcomeTaken(session: Session, section: CheckSection, bandsOf: BandsOf): Outcome | undefined {
   const here = session.position.section?.id;
-  const holds = ({ condition }: Outcome): boolean =>
-    condition.kind !== 'bands' ||
-    Object.entries(condition.bands).every(([id, bands]) => {
-      const known = latest(session, id)?.bands;
-      return known === undefined || known.some((band) => bands.includes(band));
-    });
   const leading = section.outcomes.filter(({ target }) => target === here);
+  const unread = section.readings.some((id) => bandsOf(id).length === 0);
+  const holds = ({ condition }: Outcome): boolean => {
+    if (condition.kind !== 'bands') return condition.kind === 'otherwise' || unread;
+    return Object.entries(condition.bands).every(
+      ([id, bands]) => !section.readings.includes(id) || bandsOf(id).some((band) => bands.includes(band)),
+    );
+  };
   return leading.find(holds) ?? leading[0];
 }
 

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import {
   latest,
   type ReadingQuestion,
@@ -19,6 +20,9 @@ const words = { normal: 'good', wrong: 'not good', open: 'not clear' } as const;
 /** The readings that prove the repair, going good one by one. */
 export function ProofList({ session, question }: ProofListProps): JSX.Element {
   const { taken } = session.position;
+  const now = useRef<HTMLLIElement>(null);
+  const asked = question.reading.id;
+  useEffect(() => now.current?.scrollIntoView?.({ block: 'nearest' }), [asked]);
   return (
     <ol class="proof">
       {readingsOf(session).map((id) => {
@@ -28,13 +32,14 @@ export function ProofList({ session, question }: ProofListProps): JSX.Element {
         return (
           <li
             key={id}
+            ref={id === asked ? now : null}
             class={`proof-row proof-${verdict ?? 'due'}`}
-            aria-current={id === question.reading.id ? 'step' : undefined}
+            aria-current={id === asked ? 'step' : undefined}
           >
             <span class="proof-name">{session.loaded.readings.get(id)?.is ?? id}</span>
             <span class="proof-value">{value !== null && <Figure text={value} size="row" />}</span>
             <span class="proof-word">
-              {verdict === null ? (id === question.reading.id ? 'now' : 'to read') : words[verdict]}
+              {verdict === null ? (id === asked ? 'now' : 'to read') : words[verdict]}
             </span>
           </li>
         );

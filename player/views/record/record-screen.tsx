@@ -56,8 +56,8 @@ function RecordTools({ page, back }: { readonly page: RecordPage; readonly back:
         value={page.audience.value}
         onChoose={(audience: 'owner' | 'bench') => (page.audience.value = audience)}
         choices={[
-          { value: 'owner', text: 'the owner' },
-          { value: 'bench', text: 'the bench' },
+          { value: 'owner', text: 'for the owner' },
+          { value: 'bench', text: 'for the bench' },
         ]}
       />
       <span class="record-save">

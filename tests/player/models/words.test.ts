@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { questionOf, type Session } from '../../../engine/run/index.ts';
 import { lastFinding } from '../../../player/models/last-finding.ts';
@@ -6,7 +8,7 @@ import { powerBefore } from '../../../player/models/power-before.ts';
 import { readingRows } from '../../../player/models/reading-rows.ts';
 import { shareText, understandingOf } from '../../../player/models/understanding-of.ts';
 import { whyHere } from '../../../player/models/why-here.ts';
-import { benchTree, opened, walk } from '../../helpers/bench.ts';
+import { benchTree, opened, treeOf, walk } from '../../helpers/bench.ts';
 
 const tree = benchTree();
 const at = (...answers: string[]): Session => walk(tree, ...opened, ...answers);
@@ -71,6 +73,21 @@ describe('whyHere()', () => {
 
   test('names only the readings that decided', () => {
     expect(whyHere(at('nothing', '5', '0.1'))?.text).toBe('Power-good, one second after switch-on: low');
+  });
+
+  test('does not take the remark of another line that leads to the same step', () => {
+    const text = readFileSync(join(import.meta.dirname, '../../helpers/bench-tree.md'), 'utf8');
+    const remarked = treeOf(
+      text.replace('- cannot read → [Rails](#rails)', '- cannot read → [Rails](#rails), ask again later'),
+    );
+    expect(whyHere(walk(remarked, ...opened, 'nothing'))).toEqual({
+      text: 'What happened last: nothing',
+      remark: [],
+    });
+    expect(whyHere(walk(remarked, ...opened, 'cannot read: owner away'))).toEqual({
+      text: 'What happened last: could not be read',
+      remark: [{ type: 'text', value: 'ask again later' }],
+    });
   });
 
   test('says that a proof failed', () => {

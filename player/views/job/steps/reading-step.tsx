@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { powerBefore } from '../../../models/power-before.ts';
 import { ConditionStrip } from '../../../parts/condition-strip.tsx';
 import { Prose } from '../../../parts/prose.tsx';
@@ -17,6 +18,8 @@ export function ReadingStep(props: StepProps<'reading'>): JSX.Element {
   const resolve = useResolve(session);
   const before = powerBefore(session);
   const proof = purpose === 'proof';
+  // The next reading is taken elsewhere: what to touch comes into sight again.
+  useEffect(() => window.scrollTo?.({ top: 0 }), [reading.id]);
   return (
     <>
       <StepBody>
