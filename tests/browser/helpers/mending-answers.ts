@@ -1,0 +1,48 @@
+import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
+import type { Entry } from '../../../engine/model/entry.ts';
+import { questionOf, type Session } from '../../../engine/run/index.ts';
+import { say } from '../../helpers/bench.ts';
+import { typedFor } from '../../helpers/typed-for.ts';
+import { walkFault } from '../../helpers/walk-fault.ts';
+
+interface Mending {
+  readonly open: string;
+  readonly remedied: string;
+  readonly close: string;
+}
+
+/** What a technician says, as typed at a terminal, from the first question to the closed job on a board
+ *  with this hidden fault: the way there, the remedy, the proof with every reading normal. */
+export function mendingAnswers(tree: CompiledTree, faultId: string, words: Mending): readonly string[] {
+  const fault = tree.faults.find(({ id }) => id === faultId);
+  if (fault === undefined) throw new Error(`expected a fault "${faultId}"`);
+  const { arrived, session } = walkFault(tree, fault, (_reading, bands) => bands[0] as string);
+  if (!arrived) throw new Error(`expected to arrive at "${faultId}"`);
+  const [, ...way] = session.entries.map(written);
+  return [words.open, ...way, words.remedied, ...proof(session, words.remedied), words.close];
+}
+
+const writings: { readonly [Kind in Entry['kind']]?: (entry: Extract<Entry, { kind: Kind }>) => string } = {
+  set: ({ setting, typed }) => `${setting} := ${typed}`,
+  symptom: ({ same }) => (same ? 'yes' : 'no'),
+  acknowledged: () => 'acknowledge',
+  read: ({ observation }) => `${observation.reading} = ${observation.typed}`,
+  did: () => 'done',
+};
+
+const written = (entry: Entry): string =>
+  (writings[entry.kind] as ((entry: Entry) => string) | undefined)?.(entry) ?? '';
+
+function proof(start: Session, remedied: string): readonly string[] {
+  const answers: string[] = [];
+  let session = say(start, remedied);
+  for (;;) {
+    const question = questionOf(session);
+    if (question.ask !== 'reading') return answers;
+    const { reading } = question;
+    const band = reading.normal === 'any' ? '' : (reading.normal[0] ?? '');
+    const answer = `${reading.id} = ${typedFor(session, reading, band)}`;
+    answers.push(answer);
+    session = say(session, answer);
+  }
+}
