@@ -19,6 +19,7 @@ export function recordMarkdown(record: JobRecord, audience: Audience): string {
       'Still to do',
       record.openWork.map(({ text }) => `- ${literal(text)}`),
     ),
+    part('To the owner', record.closing === '' ? [] : [literal(record.closing)]),
     ...(audience === 'bench' ? benchParts(record) : []),
   ];
   return `${parts.filter((text) => text !== '').join('\n\n')}\n`;

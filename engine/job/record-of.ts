@@ -10,6 +10,7 @@ import { recordReadings } from './record-readings.ts';
 export function recordOf({ id, tree, entries }: Job): JobRecord {
   const session = replay(tree, entries);
   const opened = entries.find((entry) => entry.kind === 'opened');
+  const closing = session.closed === null ? undefined : entries.findLast((entry) => entry.kind === 'closed');
   const readings = recordReadings(session);
   return {
     format: 1,
@@ -20,8 +21,9 @@ export function recordOf({ id, tree, entries }: Job): JobRecord {
     story: opened?.story ?? '',
     tree: { id: tree.id, title: tree.title, symptom: tree.symptom, digest: tree.digest },
     opened: opened?.at ?? '',
-    closed: session.closed === null ? null : (entries.findLast(({ kind }) => kind === 'closed')?.at ?? null),
+    closed: closing?.at ?? null,
     outcome: session.closed === null ? 'open' : session.closed.mended ? 'mended' : 'not mended',
+    closing: closing?.note ?? '',
     settings: tree.settings
       .filter((setting) => session.settings.has(setting.id))
       .map((setting) => ({
@@ -37,7 +39,9 @@ export function recordOf({ id, tree, entries }: Job): JobRecord {
       .map(({ fault, contradictions }) => ({
         fault: fault.id,
         is: fault.is,
-        by: contradictions.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`).join(', '),
+        by: contradictions
+          .map(({ reading, showed }) => `${isOf(session, reading)}: ${showed.join(' or ')}`)
+          .join('; '),
       })),
     openWork: openWorkOf(entries).map(({ at, text }) => ({ at, text })),
     notes: entries.flatMap((entry) => (entry.kind === 'note' ? [{ at: entry.at, text: entry.text }] : [])),
@@ -53,6 +57,9 @@ export function openWorkOf(
     entry.kind === 'todo' && !done.has(index) ? [{ at: entry.at, text: entry.text, entry: index }] : [],
   );
 }
+
+const isOf = (session: Session, reading: string): string =>
+  session.loaded.readings.get(reading)?.is ?? reading;
 
 const settingText = (value: SettingValue | null): string =>
   value === null ? 'not known' : typeof value === 'string' ? value : printQuantity(value);

@@ -50,6 +50,8 @@ export interface JobRecord {
   readonly opened: string;
   readonly closed: string | null;
   readonly outcome: 'mended' | 'not mended' | 'open';
+  /** Said to the owner at closing. */
+  readonly closing: string;
   readonly settings: readonly { readonly id: string; readonly is: string; readonly value: string }[];
   readonly readings: readonly RecordReading[];
   readonly remedies: readonly RecordRemedy[];

@@ -1,6 +1,5 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { type Audience, recordMarkdown, recordOf } from '../../engine/job/index.ts';
-import type { Entry } from '../../engine/model/entry.ts';
 import type { JobRecord } from '../../engine/model/record.ts';
 import type { Ports } from '../ports/ports.ts';
 import { type Loading, loading } from './loading.ts';
@@ -10,8 +9,6 @@ import { storeProblemWords } from './store-problem-words.ts';
 /** The report on a job, for its owner or for the bench. */
 export interface RecordPage {
   readonly record: ReadonlySignal<Loading<JobRecord>>;
-  /** What was said when the job was closed; empty while it is open. */
-  readonly closingWords: ReadonlySignal<string>;
   readonly audience: Signal<Audience>;
   load(): Promise<void>;
   print(): void;
@@ -24,7 +21,6 @@ export interface RecordPage {
 export function createRecordPage({ store, browser, files }: Ports, id: string): RecordPage {
   const record = signal<Loading<JobRecord>>(loading);
   const audience = signal<Audience>('owner');
-  const closingWords = signal('');
   const save = (ending: string, type: string, textOf: (record: JobRecord) => string) => {
     if (record.value.state !== 'ready') return;
     const { value } = record.value;
@@ -37,21 +33,14 @@ export function createRecordPage({ store, browser, files }: Ports, id: string): 
   return {
     record,
     audience,
-    closingWords,
     async load() {
       const job = await store.load(id);
       record.value = job.ok
         ? { state: 'ready', value: recordOf(job.value) }
         : { state: 'failed', why: storeProblemWords(job.problem) };
-      closingWords.value = job.ok ? closingWordsOf(job.value.entries) : '';
     },
     print: () => browser.print(),
     saveText: () => save('md', 'text/markdown', (value) => recordMarkdown(value, audience.value)),
     saveData: () => save('record.json', 'application/json', (value) => JSON.stringify(value, null, 1)),
   };
-}
-
-function closingWordsOf(entries: readonly Entry[]): string {
-  const last = entries.findLast(({ kind }) => kind === 'closed' || kind === 'reopened');
-  return last?.kind === 'closed' ? last.note : '';
 }

@@ -33,11 +33,7 @@ export function RecordScreen({ app, id }: RecordScreenProps): JSX.Element {
         {record.state === 'ready' && (
           <>
             <RecordTools page={page} back={`#${placeOfRoute({ screen: 'job', id })}`} />
-            <RecordSheet
-              record={record.value}
-              audience={page.audience.value}
-              closingWords={page.closingWords.value}
-            />
+            <RecordSheet record={record.value} audience={page.audience.value} />
           </>
         )}
       </main>

@@ -9,11 +9,10 @@ import { RecordReadings } from './record-readings.tsx';
 interface RecordSheetProps {
   readonly record: JobRecord;
   readonly audience: Audience;
-  readonly closingWords: string;
 }
 
 /** The sheet itself: one page that the owner understands; the bench copy goes on with every reading. */
-export function RecordSheet({ record, audience, closingWords }: RecordSheetProps): JSX.Element {
+export function RecordSheet({ record, audience }: RecordSheetProps): JSX.Element {
   const causes = record.remedies.filter(({ effect }) => effect !== 'no effect');
   const tried = record.remedies.filter(({ effect }) => effect === 'no effect');
   const parts = record.remedies.flatMap((remedy) => remedy.parts);
@@ -47,7 +46,7 @@ export function RecordSheet({ record, audience, closingWords }: RecordSheetProps
           <RecordReadings readings={record.proof} />
         </section>
       )}
-      <Part title="To the owner" lines={closingWords === '' ? [] : [closingWords]} />
+      <Part title="To the owner" lines={record.closing === '' ? [] : [record.closing]} />
       <Part title="Still to do" lines={record.openWork.map(({ text }) => text)} />
       {audience === 'bench' && <BenchCopy record={record} />}
     </article>
