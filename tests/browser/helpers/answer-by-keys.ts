@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import type { Part } from '../../../engine/model/entry.ts';
+import type { BoardState, Part } from '../../../engine/model/entry.ts';
 import { type Answer, questionOf, type Session } from '../../../engine/run/index.ts';
 import { focusedName, tabAndPress, tabTo } from './keyboard.ts';
 
@@ -31,15 +31,22 @@ async function write(page: Page, words: string): Promise<void> {
 
 const isOf = (session: Session, reading: string): string =>
   session.loaded.readings.get(reading)?.is ?? reading;
-const readingAt = (session: Session, of: number): string => {
-  const entry = session.entries[of];
-  return entry?.kind === 'read' ? entry.observation.reading : entry?.kind === 'unread' ? entry.reading : '';
+/** Name of the reading that entry `of` is about. */
+const isAt = (session: Session, of: number): string => {
+  const about = [...session.history].find(([, words]) => words.some(({ entry }) => entry === of));
+  return isOf(session, about?.[0] ?? '');
 };
+
+/** Whether the board fails or runs just now stays as it was last said. */
+async function sayBoard(page: Page, board: BoardState): Promise<void> {
+  const runs = (await page.getByRole('button', { name: 'Board runs now' }).count()) > 0;
+  if (runs !== (board === 'running')) await page.keyboard.press('Alt+R');
+}
 
 /** Which keys give each kind of answer. Opening a job is a screen of its own: see `openByKeys`. */
 const keys: { readonly [Say in Exclude<Answer['say'], 'open'>]: ByKeys<Say> } = {
   value: async (page, { typed, board }) => {
-    if (board === 'running') await page.keyboard.press('Alt+R');
+    await sayBoard(page, board);
     await page.keyboard.type(typed);
     await page.keyboard.press('Enter');
   },
@@ -66,17 +73,17 @@ const keys: { readonly [Say in Exclude<Answer['say'], 'open'>]: ByKeys<Say> } = 
   symptom: (page, { same }) => (same ? pressMain(page) : tabAndPress(page, 'No, something else')),
   acknowledge: pressMain,
   retake: async (page, { of, typed, manner }, session) => {
-    await tabAndPress(page, `Retake ${isOf(session, readingAt(session, of))}`);
+    await tabAndPress(page, `Retake ${isAt(session, of)}`);
     await write(page, typed);
     if (manner === 'again') {
       await tabTo(page, 'corrects the old one');
       await page.keyboard.press('ArrowDown');
-      await tabTo(page, isOf(session, readingAt(session, of)));
+      await tabTo(page, isAt(session, of));
     }
     await page.keyboard.press('Enter');
   },
   strike: async (page, { of, why }, session) => {
-    await tabAndPress(page, `Retake ${isOf(session, readingAt(session, of))}`);
+    await tabAndPress(page, `Retake ${isAt(session, of)}`);
     await tabAndPress(page, 'Strike it out instead');
     await write(page, why);
     await page.keyboard.press('Enter');
