@@ -10,6 +10,7 @@ export interface ResolvedScale {
   readonly limits: readonly (StoredQuantity | null)[];
   /** `limits[i]` itself belongs to the band below it (`bands[i]`) or above it. */
   readonly owners: readonly ('below' | 'above')[];
+  /** What it should be, as one value: as the author gave it, else the middle of a narrow normal band. */
   readonly nominal: StoredQuantity | null;
   /** Settings whose value is missing. */
   readonly missing: readonly string[];

@@ -6,6 +6,7 @@ import type { ResolvedScale } from '../model/resolved-scale.ts';
 import type { SettingValue } from '../model/setting.ts';
 import { compareQuantities, fromStored, printQuantity, toStored } from '../quantity/index.ts';
 import { bandsOf, normalBandsOf } from './bands-of.ts';
+import { middleOfNormal } from './middle-of-normal.ts';
 import { settingsOf } from './settings-of.ts';
 
 export type SettingValues = ReadonlyMap<string, SettingValue | null>;
@@ -50,7 +51,8 @@ function resolve(reading: Reading, settings: SettingValues): ResolvedScale {
     owners: limits.map((_, at) =>
       owner(normal.includes(bands[at] ?? ''), normal.includes(bands[at + 1] ?? '')),
     ),
-    nominal: nominal?.kind === 'value' ? toStored(nominal.value, unit) : null,
+    nominal:
+      nominal?.kind === 'value' ? toStored(nominal.value, unit) : middleOfNormal(bands, limits, normal, unit),
     missing: [...missing],
     contradiction: contradiction ?? wrongOrder(limits),
   };

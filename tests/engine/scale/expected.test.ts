@@ -80,6 +80,10 @@ describe('fractionOfNominal()', () => {
     expect(share(expecting('-12 V ± 10 %', 'V'), '-6')).toBe(0.5);
   });
 
+  test('takes the middle of a narrow normal band for what a reading should be', () => {
+    expect(share(expecting('4.75 V .. 5.25 V', 'V'), '2.5')).toBe(0.5);
+  });
+
   test('is null where there is no such share', () => {
     expect(share(expecting('4 V .. 5 V', 'V'), '4.5')).toBe(null);
     expect(share(expecting('vcc ± 5 %', 'V'), '4.5')).toBe(null);
