@@ -1,4 +1,5 @@
 import type { Because } from '../../engine/scale/index.ts';
+import { asShown } from '../parts/as-shown.ts';
 
 /** `Bus clock` → `bus clock` inside a sentence; `CPU clock` stays. */
 const inSentence = (is: string): string =>
@@ -6,5 +7,7 @@ const inSentence = (is: string): string =>
 
 /** Clauses for "because …": `bus clock = 66 MHz`. */
 export function becauseWords(because: readonly Because[]): readonly string[] {
-  return because.filter(({ value }) => value !== null).map(({ is, value }) => `${inSentence(is)} = ${value}`);
+  return because
+    .filter(({ value }) => value !== null)
+    .map(({ is, value }) => `${inSentence(is)} = ${asShown(value ?? '')}`);
 }

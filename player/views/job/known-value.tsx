@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import type { Known, Session } from '../../../engine/run/index.ts';
 import { observationText } from '../../../engine/scale/index.ts';
 import { Action } from '../../parts/action.tsx';
+import { asShown } from '../../parts/as-shown.ts';
 
 interface KnownValueProps {
   readonly session: Session;
@@ -16,7 +17,7 @@ export function KnownValue({ session, known, onConfirm }: KnownValueProps): JSX.
   return (
     <p class="known">
       <span>
-        {known.given ? 'The symptom says' : 'Read before'}: <strong>{value}</strong>
+        {known.given ? 'The symptom says' : 'Read before'}: <strong>{asShown(value)}</strong>
         {known.stale && ', when the board was set otherwise'}
         {since && ', before the repair'}
       </span>

@@ -7,6 +7,7 @@ import type { OpenJob } from '../../models/open-job.ts';
 import { usualWords } from '../../models/setting-words.ts';
 import { type SettingHow, understandingOfSetting } from '../../models/understanding-of-setting.ts';
 import { Action } from '../../parts/action.tsx';
+import { asShown } from '../../parts/as-shown.ts';
 import { OptionsFace } from '../../parts/options-face.tsx';
 import { UnderstandingLine } from '../../parts/understanding-line.tsx';
 import { useKeys } from '../../parts/use-keys.ts';
@@ -80,7 +81,7 @@ export function SettingAnswer(props: SettingAnswerProps): JSX.Element {
         {usual !== null && typed === '' ? (
           <p class="known">
             <span>
-              Usually <strong>{usual}</strong>
+              Usually <strong>{asShown(usual)}</strong>
             </span>
             <Action {...(!inSheet && { keys: '=' })} onAct={() => type(usual)}>
               Put it in the field

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { Session } from '../../../engine/run/index.ts';
 import { settingWords } from '../../models/setting-words.ts';
+import { asShown } from '../../parts/as-shown.ts';
 
 interface SettingListProps {
   readonly session: Session;
@@ -19,7 +20,7 @@ export function SettingList({ session, now, onChange }: SettingListProps): JSX.E
           <div key={setting.id} class={setting.id === now ? 'fact-now' : ''}>
             <dt>{setting.is}</dt>
             <dd>
-              {setting.id === now ? 'now' : (value ?? 'to come')}
+              {setting.id === now ? 'now' : asShown(value ?? 'to come')}
               {onChange !== undefined && value !== null && (
                 <button type="button" class="action action-quiet" onClick={() => onChange(setting.id)}>
                   Change<span class="unseen"> {setting.is}</span>

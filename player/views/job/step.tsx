@@ -48,5 +48,16 @@ interface StepBodyProps {
 
 /** What is to be done; it scrolls behind the desk. */
 export function StepBody({ children }: StepBodyProps): JSX.Element {
-  return <article class="step">{children}</article>;
+  return (
+    <article class="step" onFocusIn={clearOfDesk}>
+      {children}
+    </article>
+  );
+}
+
+/** A browser takes what lies behind the desk for visible, and leaves it there when it gets the focus. */
+function clearOfDesk({ target }: FocusEvent): void {
+  if (target instanceof HTMLElement && target.matches(':focus-visible')) {
+    target.scrollIntoView?.({ block: 'nearest' });
+  }
 }

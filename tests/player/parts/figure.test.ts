@@ -19,14 +19,15 @@ describe('splitFigure()', () => {
 
 describe('asShown()', () => {
   test('writes a unit that both ends share once', () => {
-    expect(asShown('39.6 MHz .. 40.4 MHz')).toBe('39.6 … 40.4 MHz');
+    expect(asShown('39.6 MHz .. 40.4 MHz')).toBe('39.6 … 40.4\u00a0MHz');
   });
 
   test('keeps units that differ', () => {
-    expect(asShown('900 Ω .. 1.1 kΩ')).toBe('900 Ω … 1.1 kΩ');
+    expect(asShown('900 Ω .. 1.1 kΩ')).toBe('900\u00a0Ω … 1.1\u00a0kΩ');
   });
 
-  test('leaves everything else alone', () => {
-    expect(asShown('at most 0.7 V')).toBe('at most 0.7 V');
+  test('leaves words alone and keeps a number and its unit on one line', () => {
+    expect(asShown('steady')).toBe('steady');
+    expect(asShown('at most 0.7 V')).toBe('at most 0.7\u00a0V');
   });
 });

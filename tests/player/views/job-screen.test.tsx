@@ -100,7 +100,7 @@ describe('<JobScreen>', () => {
 
   test('takes the value from before with one key', async () => {
     await show('nothing', '5.02', 'back');
-    expect(text('.known')).toContain('5.02 V');
+    expect(text('.known')).toContain('5.02\u00a0V');
     await press('=', {}, field());
     expect(text('.desk h2')).toBe('Power-good, one second after switch-on');
   });

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { settingWords } from '../../../models/setting-words.ts';
+import { asShown } from '../../../parts/as-shown.ts';
 import { Choice } from '../../../parts/choice.tsx';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { SettingAnswer } from '../setting-answer.tsx';
@@ -20,7 +21,7 @@ export function ChangeSettingSheet(props: SheetProps<'change-setting'>): JSX.Ele
     <Dialog title={`Change: ${setting.is}`} onClose={onClose}>
       <div class="sheet-form">
         <p>
-          Now: <strong>{settingWords(session, setting.id)}</strong>
+          Now: <strong>{asShown(settingWords(session, setting.id) ?? '')}</strong>
         </p>
         <Choice
           label="What happened"
