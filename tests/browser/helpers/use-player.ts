@@ -15,6 +15,8 @@ export interface Room {
 interface RoomOptions extends BrowserContextOptions {
   /** Before the first page is fetched. */
   readonly prepare?: (context: BrowserContext) => Promise<void>;
+  /** What the bench's clock shows when the room is opened. */
+  readonly morning?: string;
 }
 
 /** When every walk begins: no test meets midnight. */
@@ -25,13 +27,8 @@ const wide = { width: 1440, height: 900 };
 /** One server and one browser for a whole test file, and a room for each test. A test after which a page
  *  has met an error, or asked another machine for anything, has failed. */
 export function usePlayer(): (options?: RoomOptions) => Promise<Room> {
-  let served: Served;
-  let browser: Browser;
+  const open = useBrowser();
   const rooms: Room[] = [];
-
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([servePlayer(), launchChromium()]);
-  });
 
   afterEach(async () => {
     const left = rooms.splice(0);
@@ -39,21 +36,50 @@ export function usePlayer(): (options?: RoomOptions) => Promise<Room> {
     expect(left.flatMap(({ trouble }) => trouble)).toEqual([]);
   });
 
+  return async (options) => {
+    const room = await open(options);
+    rooms.push(room);
+    return room;
+  };
+}
+
+/** One room that all tests of a file share. */
+export function useRoom(options?: RoomOptions): () => Room {
+  const open = useBrowser();
+  let room: Room;
+
+  beforeAll(async () => {
+    room = await open(options);
+  });
+
+  afterEach(() => {
+    expect(room.trouble).toEqual([]);
+  });
+
+  return () => room;
+}
+
+function useBrowser(): (options?: RoomOptions) => Promise<Room> {
+  let served: Served;
+  let browser: Browser;
+
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([servePlayer(), launchChromium()]);
+  });
+
   afterAll(async () => {
     await browser?.close();
     await served?.close();
   });
 
-  return async ({ prepare, ...options } = {}) => {
+  return async ({ prepare, morning = benchMorning, ...options } = {}) => {
     const context = await browser.newContext({ viewport: wide, ...options });
     const trouble = watched(context);
-    await context.clock.install({ time: benchMorning });
+    await context.clock.install({ time: morning });
     await prepare?.(context);
     const page = await context.newPage();
     page.setDefaultTimeout(10_000);
-    const room = { url: served.url, context, page, trouble };
-    rooms.push(room);
     await page.goto(served.url);
-    return room;
+    return { url: served.url, context, page, trouble };
   };
 }
