@@ -17,7 +17,8 @@ function writtenShares(table: RawTable, path: Path, has: HasBand, context: Facts
   let sound = true;
   const percents = context.keysOf(path, table).flatMap((band) => {
     const place = [...path, band];
-    const text = String(table[band]);
+    const raw = table[band];
+    const text = typeof raw === 'string' ? raw : '';
     const [, digits] = /^(\d{1,3}(?:\.\d{1,9})?)\s*%$/.exec(text) ?? [];
     const known = has(band, place, 'key');
     if (digits === undefined && text !== '') shareForm(text, place, context);

@@ -44,6 +44,8 @@ const wordWanted: Told = ({ path, key, context, data, params }) => {
   // A list or a table has been told to be no text.
   if (typeof data === 'object') return;
   const words = [params.allowedValues ?? params.allowedValue].flat().map(String);
+  // Lists and tables have been told to be of the wrong shape.
+  if (typeof data !== 'string' && typeof data !== 'number') return;
   const text = String(data);
   const near = nearest(text.slice(0, 60), words);
   context.atValue(

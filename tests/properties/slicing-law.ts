@@ -56,8 +56,8 @@ const bodies = fc
   .array(fc.tuple(lines, endings), { maxLength: 30 })
   .map((parts) => parts.map((part) => part.join('')).join(''));
 
-/** Nodes as type and place, the whole tree flat. An open fence ends before or behind its last line end,
- *  depending on what follows. */
+/** Nodes as type, place and text, the whole tree flat. The line ends at the end of an open fence are inside or
+ *  outside of it, depending on what follows. */
 const shapeOf = (node: object, by: number, text: string): readonly string[] => {
   const { type, position, children, value } = node as {
     type: string;
@@ -68,7 +68,7 @@ const shapeOf = (node: object, by: number, text: string): readonly string[] => {
   const [from, to] = [position?.start.offset, position?.end.offset].map((offset) => (offset ?? 0) + by);
   const end = text.slice(0, to).replace(/[\r\n]+$/, '').length;
   return [
-    `${type} ${from}-${end} ${value ?? ''}`,
+    `${type} ${from}-${end} ${value?.replace(/[\r\n]+$/, '') ?? ''}`,
     ...(children ?? []).flatMap((child) => shapeOf(child, by, text)),
   ];
 };

@@ -181,6 +181,11 @@ faults:
     ],
     ['a name with spaces', 'is: r\noptions: [very loud, quiet]\nnormal: quiet', ['name-form: very loud']],
     ['a code twice', 'is: r\ncodes: { 00-0F: a, 0A: b }\nnormal: a', ['code-overlap: 0A']],
+    [
+      'a table for a word',
+      'is: r\noptions: [a]\nnormal: a\npower: { on: off }',
+      ['wrong-shape: { on: off }'],
+    ],
     ['a waiting time', 'is: r\noptions: [a]\nnormal: a\nwait: a while', ['wait-form: a while']],
   ])('tells %s at its place', (_, yaml, told) => {
     expect(factsOf(withReading(yaml)).told).toEqual(told);
@@ -192,6 +197,7 @@ faults:
     ['shows: { v5: { low: 50 %, high: 30 % } }', ['shares-sum: { low: 50 %, high: 30 % }']],
     ['shows: { v5: { low: half, high: 50 % } }', ['share-form: half']],
     ['shows: { v5: { lw: 50 %, high: 50 % } }', ['no-band-named: lw']],
+    ['shows: { v5: { low: { a: b }, high: 50 % } }', ['wrong-shape: { a: b }']],
     ['weight: -1', ['number-range: -1']],
     ['comes: often', ['word-wanted: often']],
   ])('tells what is wrong with a fault: %s', (yaml, told) => {
