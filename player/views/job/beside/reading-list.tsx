@@ -8,42 +8,68 @@ interface ReadingListProps {
   readonly onRetake: (reading: string, of: number) => void;
 }
 
+/** Newest readings that stand open; older ones are folded, so that what is ruled out stays in sight. */
+const shownAtOnce = 5;
+
 /** Value, band, and what it should be; the newest first. */
 export function ReadingList({ rows, onRetake }: ReadingListProps): JSX.Element {
   if (rows.length === 0) return <p class="hint">Nothing yet.</p>;
-  return (
+  const older = rows.slice(shownAtOnce);
+  const draw = (some: readonly ReadingRow[]) => (
     <ul class="rows">
-      {rows.map((row) => (
-        <li key={row.reading} class={`row${row.stale ? ' row-stale' : ''}`}>
-          <span class="row-name">{row.is}</span>
-          <span class="row-value">
-            {row.value === null ? 'not read' : <Figure text={row.value} size="row" />}
-            {row.value !== null && row.value !== row.bands.join(' or ') && (
-              <span class={`row-band${bandClass(row)}`}>{row.bands.join(' or ')}</span>
-            )}
-          </span>
-          <span class="row-more">
-            {row.judged && row.verdict === 'normal' && 'as it should be'}
-            {row.judged &&
-              row.verdict !== 'normal' &&
-              row.expected !== '' &&
-              `should be ${asShown(row.expected)}`}
-            {row.given && ' · from the symptom'}
-            {row.looks > 1 && ` · read ${row.looks} times`}
-            {row.stale && ' · the board was set otherwise'}
-          </span>
-          {row.of !== null && (
-            <button
-              type="button"
-              class="row-again"
-              onClick={() => row.of !== null && onRetake(row.reading, row.of)}
-            >
-              Retake<span class="unseen"> {row.is}</span>
-            </button>
-          )}
-        </li>
+      {some.map((row) => (
+        <Row key={row.reading} row={row} onRetake={onRetake} />
       ))}
     </ul>
+  );
+  return (
+    <>
+      {draw(rows.slice(0, shownAtOnce))}
+      {older.length > 0 && (
+        <details class="older">
+          <summary>{older.length} older</summary>
+          {draw(older)}
+        </details>
+      )}
+    </>
+  );
+}
+
+interface RowProps {
+  readonly row: ReadingRow;
+  readonly onRetake: ReadingListProps['onRetake'];
+}
+
+function Row({ row, onRetake }: RowProps): JSX.Element {
+  return (
+    <li class={`row${row.stale ? ' row-stale' : ''}`}>
+      <span class="row-name">{row.is}</span>
+      <span class="row-value">
+        {row.value === null ? 'not read' : <Figure text={row.value} size="row" />}
+        {row.value !== null && row.value !== row.bands.join(' or ') && (
+          <span class={`row-band${bandClass(row)}`}>{row.bands.join(' or ')}</span>
+        )}
+      </span>
+      <span class="row-more">
+        {row.judged && row.verdict === 'normal' && 'as it should be'}
+        {row.judged &&
+          row.verdict !== 'normal' &&
+          row.expected !== '' &&
+          `should be ${asShown(row.expected)}`}
+        {row.given && ' · from the symptom'}
+        {row.looks > 1 && ` · read ${row.looks} times`}
+        {row.stale && ' · the board was set otherwise'}
+      </span>
+      {row.of !== null && (
+        <button
+          type="button"
+          class="row-again"
+          onClick={() => row.of !== null && onRetake(row.reading, row.of)}
+        >
+          Retake<span class="unseen"> {row.is}</span>
+        </button>
+      )}
+    </li>
   );
 }
 
