@@ -10,7 +10,8 @@ describe("the contributors' page", () => {
 
   if (process.env.UPDATE === '1') {
     const written = Object.entries(dumps).reduce(
-      (text, [name, dump]) => text.replace(block(name), (_all, open, _old, close) => `${open}${dump}\n${close}`),
+      (text, [name, dump]) =>
+        text.replace(block(name), (_all, open, _old, close) => `${open}${dump}\n${close}`),
       readFileSync(page, 'utf8'),
     );
     writeFileSync(page, written);
@@ -27,7 +28,9 @@ describe("the contributors' page", () => {
   });
 
   test('names files that exist', () => {
-    const paths = [...text.matchAll(/`((?:engine|schema|tests|player|trees)\/[\w./-]+\.(?:tsx?|md|json))`/g)].map(([, path]) => path ?? '');
+    const paths = [
+      ...text.matchAll(/`((?:engine|schema|tests|player|trees)\/[\w./-]+\.(?:tsx?|md|json))`/g),
+    ].map(([, path]) => path ?? '');
     expect(paths.length).toBeGreaterThan(10);
     for (const path of paths) expect(() => readFileSync(path), path).not.toThrow();
   });
