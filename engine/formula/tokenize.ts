@@ -11,7 +11,7 @@ export interface Token {
 const signs: Readonly<Record<string, string>> = { '−': '-', '–': '-', '×': '*', '·': '*', '÷': '/' };
 
 const space = /[\s\u200b]+/y;
-const name = /[A-Za-z_]\w*/y;
+const name = /[\p{L}_][\p{L}\p{N}_]*/uy;
 const sign = /[-+*/(),−–×·÷]/y;
 // Digits with marks, exponent, more letters and digits for `4k7`; then perhaps a unit and what kind of voltage it is.
 const unit = String.raw`(?:\s*[\p{L}°%℃℉]+(?:\d+[\p{L}°%]*)?(?:(?<=p)-p|(?<=pk)-pk)?(?:\s+(?:p-p|pp|pk-pk|dc|ac|rms|pk|peak)(?![\p{L}\d_(]))?)?`;
