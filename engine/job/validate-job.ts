@@ -2,6 +2,8 @@ import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import compiledTreeSchema from '../../schema/compiled-tree.schema.json' with { type: 'json' };
 import jobSchema from '../../schema/job.schema.json' with { type: 'json' };
 import machineSchema from '../../schema/machine.schema.json' with { type: 'json' };
+import type { Job } from '../model/job.ts';
+import { replay } from '../run/index.ts';
 
 const ajv = new Ajv2020({
   allErrors: false,
@@ -13,7 +15,21 @@ const ajv = new Ajv2020({
 ajv.addSchema([machineSchema, compiledTreeSchema, jobSchema]);
 
 /** Why `data` is not a job: one sentence for each thing that is wrong, none where it is one. */
-export const problemsOfJob = (data: unknown): readonly string[] => problems(jobSchema.$id, data);
+export function problemsOfJob(data: unknown): readonly string[] {
+  const shape = problems(jobSchema.$id, data);
+  return shape.length > 0 ? shape : problemsOfWalk(data as Job);
+}
+
+/** A tree can have the right shape and still not hold together, as when its machine lacks a state. */
+function problemsOfWalk({ tree, entries }: Job): readonly string[] {
+  if (entries[0]?.kind !== 'opened') return ['its first entry does not open it'];
+  try {
+    replay(tree, entries);
+    return [];
+  } catch {
+    return ['its tree does not hold together'];
+  }
+}
 
 /** Why `data` is not a compiled tree. */
 export const problemsOfCompiledTree = (data: unknown): readonly string[] =>

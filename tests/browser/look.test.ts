@@ -9,10 +9,7 @@ import { showTrees } from './helpers/show-trees.ts';
 import { useRoom } from './helpers/use-player.ts';
 
 const tree = treeOf(readFileSync('tests/browser/look-tree.md', 'utf8'), 'look');
-const room = useRoom({
-  morning: '2026-03-01T12:00:00Z',
-  prepare: (context) => showTrees(context, tree),
-});
+const room = useRoom({ prepare: (context) => showTrees(context, tree) });
 
 const open = [
   'open: Grey tower with the long label, shelf 7; A. Keeper; stood in a loft for years, then nothing',

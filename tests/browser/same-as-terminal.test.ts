@@ -67,8 +67,11 @@ const crooked = [
 const scripted = (answers: readonly string[]): readonly string[] =>
   answers.flatMap((text) => ['--answer', text]);
 const saidIn = (entries: readonly Entry[]) => entries.map(timeless);
-const showSmallTree = (): Promise<Room> =>
-  openRoom({ prepare: (context) => showTrees(context, benchTree()) });
+const showSmallTree = (morning?: string): Promise<Room> =>
+  openRoom({
+    prepare: (context) => showTrees(context, benchTree()),
+    ...(morning !== undefined && { morning }),
+  });
 
 /** A job as `deadboard walk` leaves it, and the text of its file. */
 async function atTerminal(answers: readonly string[]): Promise<{ job: Job; text: string }> {
@@ -146,7 +149,7 @@ test('the built command and the browser make the same job of a shipped tree', as
 });
 
 test("a job of the terminal's is taken in by the bench, goes on there, and comes back to the terminal", async () => {
-  const { page } = await showSmallTree();
+  const { page } = await showSmallTree('2026-03-02T09:00:00Z');
   const begun = crooked.slice(0, 13);
   const terminal = await atTerminal(begun);
 
