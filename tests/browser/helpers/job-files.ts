@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Page } from 'playwright-core';
+import type { Download, Page } from 'playwright-core';
 import { tabAndPress } from './keyboard.ts';
 
 /** Saves the job on the screen as a file, by keyboard, and gives its text. */
@@ -7,8 +7,12 @@ export async function saveJobByKeys(page: Page): Promise<string> {
   const download = page.waitForEvent('download');
   await page.keyboard.press('Alt+M');
   await tabAndPress(page, 'Save as a file');
-  return readFile(await (await download).path(), 'utf8');
+  return savedFile(await download);
 }
+
+/** The text of a file that the page gave away. */
+export const savedFile = async (download: Download): Promise<string> =>
+  readFile(await download.path(), 'utf8');
 
 /** Gives a file to the bench, by keyboard; what the bench says about it. */
 export async function takeInByKeys(page: Page, name: string, text: string): Promise<string> {
