@@ -57,6 +57,7 @@ describe('an entry', () => {
     await setStoreFault(page, 'none');
     const next = say(rails, 'v5 = 4.98');
     await standsAt(page, next);
+    expect(await notice(page).count()).toBe(0);
     expect(await kept(page)).toEqual(said(next));
   });
 });
