@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
+import type { Session } from '../../engine/run/index.ts';
 import { treeOf, walk } from '../helpers/bench.ts';
 import { axeViolations } from './helpers/axe-violations.ts';
 import { layoutFaults } from './helpers/layout-faults.ts';
@@ -70,6 +71,16 @@ const pressed =
     await page.getByRole('dialog').waitFor();
   };
 
+const throughMore = (what: string) => async (page: Page) => {
+  await pressed('Alt+M')(page);
+  await page.getByRole('button', { name: what }).press('Enter');
+  await page.locator('dialog input').waitFor();
+};
+const openLedgers = (page: Page) =>
+  page.evaluate(() => {
+    for (const ledger of document.querySelectorAll('details')) ledger.open = true;
+  });
+
 const looks: readonly Look[] = [
   { name: 'the bench with jobs', place: '/' },
   { name: 'the symptoms', place: '/symptoms' },
@@ -88,11 +99,33 @@ const looks: readonly Look[] = [
   onJob('a reading with a scale', 'the sheet of settings', pressed('Alt+S')),
   onJob('a reading with a scale', 'the sheet for what cannot be read', pressed('Alt+C')),
   onJob('a reading with a scale', 'the sheet of keys', pressed('?')),
+  onJob('a reading with a scale', 'the sheet of the look', async (page) => {
+    await page.getByRole('button', { name: 'Look' }).press('Enter');
+    await page.getByRole('dialog').waitFor();
+  }),
+  onJob('a reading with a scale', 'the sheet to go elsewhere', throughMore('Go on at another step')),
+  onJob('a reading with a scale', 'the sheet to close', throughMore('Close the job')),
+  onJob('a danger', 'the sheet to retake a reading', async (page) => {
+    await openLedgers(page);
+    await page.getByRole('button', { name: /^Retake 5 V at the slot/ }).press('Enter');
+    await page.getByRole('heading', { name: /^Retake: / }).waitFor();
+    await page.keyboard.type('4,7');
+  }),
+  onJob('a danger', 'everything that is known', openLedgers),
   onJob('a danger', 'the sheet to change a setting', async (page) => {
     await pressed('Alt+S')(page);
     await page.getByRole('button', { name: /^Change Bus/ }).click();
     await page.getByRole('heading', { name: /^Change: / }).waitFor();
   }),
+  { name: 'a job of another day', place: '/job/earlier' },
+  {
+    name: 'the bench copy of the record',
+    place: `/job/${idOf('a closed job')}/record`,
+    act: async (page) => {
+      await page.getByText('for the bench').click();
+      await page.getByRole('heading', { name: 'Every reading' }).waitFor();
+    },
+  },
   { name: 'the record', place: `/job/${idOf('a closed job')}/record` },
 ];
 
@@ -100,6 +133,9 @@ beforeAll(async () => {
   for (const [name, answers] of Object.entries(walks)) {
     await putOnBench(room(), idOf(name), walk(tree, ...answers));
   }
+  const session = walk(tree, ...code);
+  const entries = session.entries.map((entry) => ({ ...entry, at: entry.at.replace('03-01', '02-20') }));
+  await putOnBench(room(), 'earlier', { ...session, entries } as Session);
 });
 
 /** What a screen says while something is on its way. */

@@ -62,11 +62,12 @@ function findFaults(): readonly string[] {
 
   for (const control of all('button, a[href], input, textarea, summary, [tabindex="0"]')) {
     (control as HTMLElement).focus();
-    const { left, top, width, height } = control.getBoundingClientRect();
-    const [x, y] = [left + Math.min(width / 2, 20), top + Math.min(height / 2, 20)];
-    const there = document.elementFromPoint(x, y);
-    const label = control.closest('label');
-    const own = [control, label].some((one) => one !== null && there !== null && one.contains(there));
+    const { left, top, right, bottom } = control.getBoundingClientRect();
+    const [x, y] = [left + Math.min((right - left) / 2, 20), top + Math.min((bottom - top) / 2, 20)];
+    const middle = (Math.max(top, 0) + Math.min(bottom, innerHeight)) / 2;
+    const own = [control, control.closest('label')].some((one) =>
+      [y, middle].some((at) => one?.contains(document.elementFromPoint(x, at))),
+    );
     if (!(control as HTMLButtonElement).disabled && !own)
       faults.push(`${nameOf(control)} is covered or out of sight when it has the focus`);
   }
