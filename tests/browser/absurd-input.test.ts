@@ -184,7 +184,7 @@ describe('a field for words', () => {
     expect(await storedEntries(page)).toEqual(session.entries);
   });
 
-  test('for the symptom or the step says so when nothing has its words, and Enter goes nowhere', async () => {
+  test('for the symptom says so when nothing has its words, and Enter goes nowhere', async () => {
     const room = await openRoom();
     const { page, url } = room;
     await page.goto(`${url}#/symptoms`);
@@ -195,6 +195,26 @@ describe('a field for words', () => {
       expect(page.url()).toBe(`${url}#/symptoms`);
       expect(await tooWide(page)).toBe(0);
     }
+    expect(await isBurnt(page)).toBe(false);
+  });
+
+  test('for the step to go to says so when nothing has its words, and Enter goes nowhere', async () => {
+    const room = await openRoom();
+    const { page } = room;
+    const session = walk(tree, ...rails);
+    await putOnBench(room, 'nowhere', session);
+    await standsAt(page, session);
+    await page.keyboard.press('Alt+M');
+    await page.getByRole('button', { name: 'Go on at another step' }).press('Enter');
+    await page.getByLabel('Step', { exact: true }).waitFor();
+    for (const text of [burning, odd, long, '.*', '\\']) {
+      await enter(page, text);
+      await page.getByText('No step has these words').waitFor();
+      expect(await page.getByRole('dialog').getByRole('listitem').count()).toBe(0);
+    }
+    await page.keyboard.press('Escape');
+    await standsAt(page, session);
+    expect(await storedEntries(page)).toEqual(session.entries);
     expect(await isBurnt(page)).toBe(false);
   });
 

@@ -13,6 +13,7 @@ export function GoSheet({ job, session, onClose }: SheetProps<'go'>): JSX.Elemen
   const walked = new Set(pathOf(session.position).map(({ id }) => id));
   const all = session.loaded.tree.sections.filter(({ id }) => id !== session.position.section?.id);
   const ordered = [...all.filter(({ id }) => walked.has(id)), ...all.filter(({ id }) => !walked.has(id))];
+  const fitting = narrow(ordered, typed.value, ({ title }) => title);
   const go = async (section: string) => {
     if (await job.answer({ say: 'go', section })) onClose();
   };
@@ -27,8 +28,11 @@ export function GoSheet({ job, session, onClose }: SheetProps<'go'>): JSX.Elemen
           first
         />
         <SheetNotice job={job} />
+        <p class="hint" role="status">
+          {fitting.length === 0 && 'No step has these words. Fewer words find more.'}
+        </p>
         <ul class="plain-list">
-          {narrow(ordered, typed.value, ({ title }) => title).map(({ id, title }) => (
+          {fitting.map(({ id, title }) => (
             <li key={id}>
               <button type="button" class="action action-row" onClick={() => void go(id)}>
                 <span>{title}</span>
