@@ -154,7 +154,9 @@ async function show({ page, url }: ReturnType<typeof room>, { place, act }: Look
   await page.waitForFunction((words) => {
     const blank = document.querySelector('.blank-title')?.textContent ?? null;
     const there = blank ?? document.querySelector('main h1')?.textContent ?? null;
-    return there !== null && !words.includes(blank ?? '');
+    const desk = document.querySelector('.desk');
+    const laidOut = desk === null || document.documentElement.style.getPropertyValue('--desk') !== '';
+    return laidOut && there !== null && !words.includes(blank ?? '');
   }, waiting);
   await act?.(page);
 }
@@ -171,4 +173,19 @@ describe.each([360, 820, 1440])('at %i px', (width) => {
     const dark = await axeViolations(page, 'colours');
     expect({ layout, light, dark }).toEqual({ layout: [], light: [], dark: [] });
   });
+});
+
+test('every step keeps its layout at 360 px with big letters', async () => {
+  const { page, url } = room();
+  await page.setViewportSize({ width: 360, height: 740 });
+  await page.evaluate(() => localStorage.setItem('deadboard.type', 'big'));
+  await page.goto('about:blank');
+  await page.goto(url);
+  const faults: string[] = [];
+  for (const name of names) {
+    await show(room(), { name, place: `/job/${idOf(name)}` });
+    faults.push(...(await layoutFaults(page)).map((fault) => `${name}: ${fault}`));
+  }
+  expect(await page.evaluate(() => document.documentElement.dataset.type)).toBe('big');
+  expect(faults).toEqual([]);
 });

@@ -62,7 +62,7 @@ function findFaults(): readonly string[] {
 
   for (const control of all('button, a[href], input, textarea, summary, [tabindex="0"]')) {
     (control as HTMLElement).focus();
-    const { left, top, right, bottom } = control.getBoundingClientRect();
+    const { left, top, right, bottom } = control.getClientRects()[0] ?? control.getBoundingClientRect();
     const [x, y] = [left + Math.min((right - left) / 2, 20), top + Math.min((bottom - top) / 2, 20)];
     const middle = (Math.max(top, 0) + Math.min(bottom, innerHeight)) / 2;
     const own = [control, control.closest('label')].some((one) =>
