@@ -150,6 +150,7 @@ const waiting = [
 
 async function show({ page, url }: ReturnType<typeof room>, { place, act }: Look): Promise<void> {
   await page.goto(`${url}#/elsewhere`);
+  await page.getByText('Nothing stands here').waitFor();
   await page.goto(`${url}#${place}`);
   await page.waitForFunction((words) => {
     const blank = document.querySelector('.blank-title')?.textContent ?? null;
