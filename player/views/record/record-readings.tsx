@@ -32,7 +32,7 @@ export function RecordReadings({ readings, whole = false }: RecordReadingsProps)
             <tr key={row.entry} class={row.aside === null ? '' : 'row-stale'}>
               {whole && <td>{row.entry}</td>}
               {whole && <td>{row.at.slice(5, 16).replace('T', ' ')}</td>}
-              <td>
+              <td class="record-reading">
                 {row.is}
                 {whole && row.section !== '' && <small>{row.section}</small>}
               </td>
