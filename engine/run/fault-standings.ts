@@ -1,5 +1,5 @@
 import { type Evidence, type Standing, standings } from '../suspects/standings.ts';
-import { latest, type Session } from './session.ts';
+import type { Session } from './session.ts';
 
 /** A fault with all that is known of it in this job. */
 export interface FaultStanding extends Standing {
@@ -27,12 +27,13 @@ export function faultStandings(session: Session): readonly FaultStanding[] {
 }
 
 /** What counts as evidence: the latest word on each reading, as long as the board is still the one it
- *  was taken on. A fault mended since may have been behind an older reading as well. */
+ *  was taken on. What a mended board shows speaks against no fault. A fault mended since may have been behind an older reading as well. */
 function evidenceOf(session: Session): readonly Evidence[] {
-  const { remedies } = session.position;
-  return [...session.history.keys()].flatMap((reading) => {
-    const known = latest(session, reading);
-    if (known === null || known.stale || known.bands.length === 0) return [];
+  const { remedies, section } = session.position;
+  const mended = section === null;
+  return [...session.history].flatMap(([reading, words]) => {
+    const known = mended ? words.findLast((word) => word.remedies < remedies.length) : words.at(-1);
+    if (known === undefined || known.stale || known.bands.length === 0) return [];
     const alsoPresent = remedies
       .slice(known.remedies)
       .filter(({ effect }) => effect !== 'no effect')

@@ -102,6 +102,19 @@ describe('deadboard walk, scripted', () => {
     expect(jobOf(bench).tree.id).toBe('bench-tree');
   });
 
+  test('leaves a job as it is when it is only looked at, and takes it up again with the first answer of a later day', async () => {
+    const bench = new PaperBench();
+    await bench.run(['walk', tree, '--job', 'a.job.json', ...answers('bus := 33')]);
+    const job = jobOf(bench);
+    const entries = job.entries.map((entry) => ({ ...entry, at: entry.at.replace(/^.{10}/, '2026-02-20') }));
+    const old = JSON.stringify({ ...job, entries });
+    bench.files.set('a.job.json', old);
+    await bench.run(['walk', '--job', 'a.job.json', '--json']);
+    expect(bench.files.get('a.job.json')).toBe(old);
+    await bench.run(['walk', '--job', 'a.job.json', ...answers('cpu := 1')]);
+    expect(jobOf(bench).entries.map(({ kind }) => kind)).toEqual(['opened', 'set', 'resumed', 'set']);
+  });
+
   test('says what is wrong with a job file, and leaves it as it is', async () => {
     const bench = new PaperBench();
     bench.files.set('a.job.json', '{"format":1,"kind":"job"');

@@ -52,6 +52,7 @@ async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
     replay(job.tree, job.entries),
     values.board ?? null,
     scripted && !opensItself,
+    scripted && answers.length > 0 && !/^\s*resume\b/i.test(answers[0] ?? ''),
     bench,
   );
 
@@ -121,15 +122,22 @@ const jobId = (tree: string, bench: Bench): string =>
 const newName = (job: Job, bench: Bench): string =>
   `${basename(job.id || jobId(job.tree.id, bench))}.job.json`;
 
-/** A script need not open its job: the first entry is made for it. */
-function openIfNew(session: Session, board: string | null, scripted: boolean, bench: Bench): Session {
+/** A script need not open its job, nor take it up again on a later day: the entry is made for it. Looking at a
+ *  job, without an answer, leaves it as it is. */
+function openIfNew(
+  session: Session,
+  board: string | null,
+  scripted: boolean,
+  resumes: boolean,
+  bench: Bench,
+): Session {
   const at = localIso(bench.now());
   const last = session.entries.at(-1);
   if (last === undefined && (scripted || board !== null)) {
     return apply(session, { kind: 'opened', board: board ?? '', owner: '', story: '', at });
   }
   const otherDay = last !== undefined && last.at.slice(0, 10) !== at.slice(0, 10);
-  return otherDay && session.closed === null && scripted
+  return otherDay && session.closed === null && resumes
     ? apply(session, { kind: 'resumed', same: true, at })
     : session;
 }

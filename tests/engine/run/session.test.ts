@@ -298,6 +298,15 @@ describe('what is still possible', () => {
   });
 });
 
+describe('a mended board', () => {
+  test('speaks against no fault: its good readings came after the remedy', () => {
+    const session = started('nothing', '0.2', '0.1', 'remedied', '5.01', 'runs', '4.9');
+    expect(session.position.section).toBeNull();
+    expect(latest(session, 'post_code')).toMatchObject({ bands: ['runs'] });
+    expect(faultStandings(session).filter(({ state }) => state === 'ruled out')).toEqual([]);
+  });
+});
+
 describe('a job on several days', () => {
   test('asks for warnings again when it is taken up again', () => {
     const session = started('nothing', '5', '5', 'acknowledge');
