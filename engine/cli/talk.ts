@@ -1,17 +1,9 @@
 import { localIso, openWorkOf } from '../job/index.ts';
-import {
-  answerExamples,
-  apply,
-  entryFor,
-  faultStandings,
-  parseAnswer,
-  preview,
-  questionOf,
-  type Session,
-} from '../run/index.ts';
+import { answerExamples, apply, faultStandings, preview, questionOf, type Session } from '../run/index.ts';
 import { observationText } from '../scale/index.ts';
 import type { Bench } from './bench.ts';
 import { showQuestion } from './show/show-question.ts';
+import { takeAnswer } from './take-answer.ts';
 
 /** The walk at a keyboard: ask, take, keep, go on. Ends with `quit`, the end of input, or a closed job. */
 export async function talk(
@@ -34,10 +26,14 @@ export async function talk(
       bench.out(aside(session));
       continue;
     }
-    const next = take(bench, session, word);
-    if (next === null) continue;
-    await keep(next);
-    session = next;
+    const taken = takeAnswer(session, word, bench);
+    if (!taken.ok) {
+      bench.out(taken.why);
+      continue;
+    }
+    if (taken.entry.kind === 'read') sayUnderstood(bench, session, word);
+    await keep(taken.session);
+    session = taken.session;
   }
 }
 
@@ -76,18 +72,6 @@ const asides: Readonly<Record<string, (session: Session) => string>> = {
       .map(({ entry, text }) => `  ${entry + 1} ${text}`)
       .join('\n') || '  nothing',
 };
-
-function take(bench: Bench, session: Session, typed: string): Session | null {
-  const parsed = parseAnswer(session, typed);
-  const entry = parsed.ok ? entryFor(session, parsed.value, localIso(bench.now())) : parsed;
-  if (!entry.ok) {
-    const { text, offers } = entry.refusal;
-    bench.out(offers.length === 0 ? text : `${text}. It takes: ${offers.join(' | ')}`);
-    return null;
-  }
-  if (entry.value.kind === 'read') sayUnderstood(bench, session, typed);
-  return apply(session, entry.value);
-}
 
 function sayUnderstood(bench: Bench, session: Session, typed: string): void {
   const seen = preview(session, typed);

@@ -1,9 +1,7 @@
 import type { Entry } from '../model/entry.ts';
 import type { Job } from '../model/job.ts';
 import type { JobRecord, RecordReading, RecordRemedy } from '../model/record.ts';
-import type { SettingValue } from '../model/setting.ts';
-import { printQuantity } from '../quantity/index.ts';
-import { faultStandings, replay, type Session } from '../run/index.ts';
+import { faultStandings, replay, type Session, valueText } from '../run/index.ts';
 import { recordReadings } from './record-readings.ts';
 
 /** The record of a job as it stands. */
@@ -29,7 +27,7 @@ export function recordOf({ id, tree, entries }: Job): JobRecord {
       .map((setting) => ({
         id: setting.id,
         is: setting.is,
-        value: settingText(session.settings.get(setting.id) ?? null),
+        value: valueText(session, { kind: 'name', name: setting.id }),
       })),
     readings,
     remedies: session.position.remedies.map((done) => remedyOf(session, done)),
@@ -60,9 +58,6 @@ export function openWorkOf(
 
 const isOf = (session: Session, reading: string): string =>
   session.loaded.readings.get(reading)?.is ?? reading;
-
-const settingText = (value: SettingValue | null): string =>
-  value === null ? 'not known' : typeof value === 'string' ? value : printQuantity(value);
 
 function remedyOf(session: Session, done: Session['position']['remedies'][number]): RecordRemedy {
   const entry = session.entries[done.entry];

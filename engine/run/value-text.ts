@@ -1,11 +1,12 @@
 import { checkFormula, dimensionOf, evaluateFormula } from '../formula/index.ts';
 import type { Formula } from '../model/formula.ts';
 import { exactOf, fromStored, printQuantity } from '../quantity/index.ts';
+import { settingText } from '../scale/index.ts';
 import type { Session } from './session.ts';
 
 /** What a value in the prose is now: `66 MHz`, the name of an option, or `not known`. */
 export function valueText(session: Session, formula: Formula): string {
-  if (formula.kind === 'name') return settingText(session, formula.name);
+  if (formula.kind === 'name') return noted(session, formula.name);
   const value = evaluateFormula(formula, (name) => {
     const known = session.settings.get(name);
     return known === undefined || known === null || typeof known === 'string' ? null : fromStored(known);
@@ -14,10 +15,9 @@ export function valueText(session: Session, formula: Formula): string {
   return printQuantity({ value: exactOf(value.value), unit: unitOf(session, formula) });
 }
 
-function settingText(session: Session, id: string): string {
+function noted(session: Session, id: string): string {
   const value = session.settings.get(id) ?? null;
-  if (value === null) return 'not known';
-  return typeof value === 'string' ? value : printQuantity(value);
+  return value === null ? 'not known' : settingText(value);
 }
 
 /** The unit in which the author thinks: MHz for `bus * 2`, s for `1 / bus`. */

@@ -1,7 +1,7 @@
 import type { Reading } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
-import { printQuantity } from '../quantity/index.ts';
 import type { SettingValues } from './resolve-scale.ts';
+import { settingText } from './setting-text.ts';
 import { settingsOf } from './settings-of.ts';
 
 /** A setting that a reading is judged by, and what it is now. */
@@ -21,7 +21,10 @@ export function expectedBecause(
 ): readonly Because[] {
   return settingsOf(reading).map((setting) => {
     const value = settings.get(setting) ?? null;
-    const text = value === null || typeof value === 'string' ? value : printQuantity(value);
-    return { setting, is: declared.get(setting)?.is ?? setting, value: text };
+    return {
+      setting,
+      is: declared.get(setting)?.is ?? setting,
+      value: value === null ? null : settingText(value),
+    };
   });
 }

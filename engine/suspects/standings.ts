@@ -34,7 +34,7 @@ interface Tree {
 /** Which faults can have shown everything that was read, heaviest first. Strict: one reading is
  *  enough to rule a fault out. */
 export function standings(tree: Tree, evidence: readonly Evidence[]): readonly Standing[] {
-  const support = new Map(tree.faults.map((fault) => [fault.id, supportOf(tree, fault)]));
+  const support = supportsOf(tree);
   return tree.faults
     .map((fault) => ({
       fault,
@@ -44,6 +44,15 @@ export function standings(tree: Tree, evidence: readonly Evidence[]): readonly S
 }
 
 type Support = ReadonlyMap<string, readonly string[] | 'any'>;
+
+const known = new WeakMap<Tree, ReadonlyMap<string, Support>>();
+
+/** What each fault can show. It follows from the tree alone and is asked after every answer, so it is kept. */
+function supportsOf(tree: Tree): ReadonlyMap<string, Support> {
+  const supports = known.get(tree) ?? new Map(tree.faults.map((fault) => [fault.id, supportOf(tree, fault)]));
+  known.set(tree, supports);
+  return supports;
+}
 
 /** The bands a fault can show, by reading. */
 function supportOf(tree: Tree, fault: Fault): Support {

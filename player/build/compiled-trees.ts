@@ -5,7 +5,7 @@ import { compileTree } from '../../engine/compile.ts';
 import { describe } from '../../engine/diagnostics/describe.ts';
 import { formatDiagnostic } from '../../engine/diagnostics/format-diagnostic.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
-import type { TreeListing } from '../ports/trees.ts';
+import { listingOf } from './listing-of.ts';
 
 interface CompiledTreesOptions {
   /** Folder of tree files, from where Vite was started. */
@@ -62,18 +62,4 @@ function compileFile(path: string, id: string): readonly CompiledTree[] {
   for (const one of told) console.warn(formatDiagnostic(path, text, one));
   if (tree === null) console.error(`${path}: left out, because it has errors`);
   return tree === null ? [] : [tree];
-}
-
-function listingOf({
-  id,
-  title,
-  symptom,
-  boards,
-  digest,
-  sections,
-  readings,
-  faults,
-}: CompiledTree): TreeListing {
-  const counts = { sections: sections.length, readings: readings.length, faults: faults.length };
-  return { id, title, symptom, boards, digest, ...counts };
 }

@@ -1,7 +1,7 @@
 import type { Setting } from '../../engine/model/setting.ts';
 import { type Answer, entryFor, type Session } from '../../engine/run/index.ts';
+import { settingText } from '../../engine/scale/index.ts';
 import type { Understanding } from '../parts/understanding-line.tsx';
-import { valueWords } from './setting-words.ts';
 
 /** Noted at the start, the board altered since, or the note corrected. */
 export type SettingHow = Extract<Answer, { readonly say: 'setting' }>['how'];
@@ -20,7 +20,7 @@ export function understandingOfSetting(
   if (value === null) return { state: 'refused', text: 'A value is needed', offers: [] };
   return {
     state: 'understood',
-    value: valueWords(value),
+    value: settingText(value),
     bands: typeof value === 'string' ? [value] : [],
     normal: null,
     fraction: null,

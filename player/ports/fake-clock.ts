@@ -1,5 +1,5 @@
+import { localIso } from '../../engine/job/local-iso.ts';
 import type { Clock } from './clock.ts';
-import { isoWithOffset } from './iso-with-offset.ts';
 
 /** A clock that stands still until it is moved. */
 export interface FakeClock extends Clock {
@@ -10,7 +10,7 @@ export function fakeClock(start = '2031-04-05T18:30:00+02:00', offset = 120): Fa
   let time = Date.parse(start);
   const ticks = new Set<() => void>();
   return {
-    now: () => isoWithOffset(new Date(time), offset),
+    now: () => localIso(new Date(time), offset),
     every(_seconds, tick) {
       ticks.add(tick);
       return () => ticks.delete(tick);

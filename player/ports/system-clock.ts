@@ -1,8 +1,8 @@
+import { localIso } from '../../engine/job/local-iso.ts';
 import type { Clock } from './clock.ts';
-import { isoWithOffset } from './iso-with-offset.ts';
 
 export const systemClock: Clock = {
-  now: () => isoWithOffset(new Date()),
+  now: () => localIso(new Date()),
   every(seconds, tick) {
     const timer = setInterval(tick, seconds * 1000);
     return () => clearInterval(timer);

@@ -5,6 +5,7 @@ import type { Reading } from '../../engine/model/reading.ts';
 import type { TreeFacts } from '../../engine/model/tree-facts.ts';
 import { readHead } from '../../engine/read/read-head.ts';
 import { readSection } from '../../engine/read/read-section.ts';
+import { plainReading } from './plain-reading.ts';
 
 /** Facts in short: a reading is its bands, `*` before the normal ones and `?` before all where nothing is judged. */
 export interface ShortFacts {
@@ -55,24 +56,11 @@ const optionsOf = (text: string) =>
 
 function readingOf(id: string, text: string): Reading {
   const words = text.split(' ');
-  return {
+  return plainReading(
     id,
-    is: id,
-    measure: { kind: 'options', options: optionsOf(text) },
-    normal: text.startsWith('?')
-      ? 'any'
-      : words.filter((word) => word.startsWith('*')).map((word) => word.slice(1)),
-    needs: [],
-    hidden: null,
-    after: [],
-    power: null,
-    with: [],
-    set: null,
-    points: [],
-    minutes: 1,
-    wait: 0,
-    source: null,
-  };
+    { kind: 'options', options: optionsOf(text) },
+    text.startsWith('?') ? 'any' : words.filter((word) => word.startsWith('*')).map((word) => word.slice(1)),
+  );
 }
 
 export interface Linked {

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import { localIso } from '../../job/index.ts';
 import type { Job } from '../../model/job.ts';
-import { apply, entryFor, parseAnswer, replay, type Session } from '../../run/index.ts';
+import { apply, replay, type Session } from '../../run/index.ts';
 import { type Bench, CannotRun, type ExitCode, exit } from '../bench.ts';
 import type { Command } from '../command.ts';
 import { readJob, writeJob } from '../job-file.ts';
@@ -9,6 +9,7 @@ import { loadTreeFile } from '../load-tree-file.ts';
 import { readOptions } from '../read-options.ts';
 import { showStanding } from '../show/show-standing.ts';
 import { standingOf } from '../standing-of.ts';
+import { takeAnswer } from '../take-answer.ts';
 import { talk } from '../talk.ts';
 
 export const walk: Command = {
@@ -46,15 +47,12 @@ async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
   const answers = values.answer ?? [];
   const scripted = answers.length > 0 || values.json === true || !bench.interactive;
   const job = await openJob(bench, positionals, values);
-  const path = values.job ?? (scripted ? null : newName(job, bench));
-  const opensItself = /^\s*open:/i.test(answers[0] ?? '');
-  let session = openIfNew(
-    replay(job.tree, job.entries),
-    values.board ?? null,
-    scripted && !opensItself,
-    scripted && answers.length > 0 && !/^\s*resume\b/i.test(answers[0] ?? ''),
-    bench,
-  );
+  const path = values.job ?? (scripted ? null : newName(job));
+  let session = begun(replay(job.tree, job.entries), {
+    board: values.board ?? (scripted ? '' : null),
+    answer: answers[0] ?? null,
+    at: localIso(bench.now()),
+  });
 
   const keep = async (next: Session): Promise<void> => {
     if (path !== null) await writeJob(bench, path, { ...job, entries: next.entries });
@@ -68,24 +66,16 @@ async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
   }
 
   for (const text of answers) {
-    const taken = answer(session, text, bench);
-    if (typeof taken === 'string') {
-      bench.err(`deadboard walk: "${text}" was not taken: ${taken}`);
+    const taken = takeAnswer(session, text, bench);
+    if (!taken.ok) {
+      bench.err(`deadboard walk: "${text}" was not taken: ${taken.why}`);
       print(bench, job, session, values.json === true);
       return exit.problems;
     }
-    await keep(taken);
+    await keep(taken.session);
   }
   print(bench, job, session, values.json === true);
   return exit.clean;
-}
-
-function answer(session: Session, text: string, bench: Bench): Session | string {
-  const parsed = parseAnswer(session, text);
-  const entry = parsed.ok ? entryFor(session, parsed.value, localIso(bench.now())) : parsed;
-  if (entry.ok) return apply(session, entry.value);
-  const { text: why, offers } = entry.refusal;
-  return offers.length === 0 ? why : `${why}. It takes: ${offers.join(' | ')}`;
 }
 
 function print(bench: Bench, job: Job, session: Session, json: boolean): void {
@@ -119,25 +109,28 @@ async function sayIfNewer(bench: Bench, job: Job, treePath: string): Promise<voi
 const jobId = (tree: string, bench: Bench): string =>
   `${tree}-${localIso(bench.now()).slice(0, 19).replace(/\D/g, '')}`;
 
-const newName = (job: Job, bench: Bench): string =>
-  `${basename(job.id || jobId(job.tree.id, bench))}.job.json`;
+/** The id of a compiled tree may hold anything: no part of it names another folder. */
+const newName = (job: Job): string => `${basename(job.id)}.job.json`;
 
-/** A script need not open its job, nor take it up again on a later day: the entry is made for it. Looking at a
- *  job, without an answer, leaves it as it is. */
-function openIfNew(
-  session: Session,
-  board: string | null,
-  scripted: boolean,
-  resumes: boolean,
-  bench: Bench,
-): Session {
-  const at = localIso(bench.now());
+interface Beginning {
+  /** Null: the keyboard asks for it. */
+  readonly board: string | null;
+  /** A script's first answer; null at the keyboard, and where a job is only looked at. */
+  readonly answer: string | null;
+  readonly at: string;
+}
+
+/** A script need not open its job, nor take it up again on a later day: the entry is made for it, unless its first
+ *  answer does so. Looking at a job leaves it as it is. */
+function begun(session: Session, { board, answer, at }: Beginning): Session {
   const last = session.entries.at(-1);
-  if (last === undefined && (scripted || board !== null)) {
-    return apply(session, { kind: 'opened', board: board ?? '', owner: '', story: '', at });
+  if (last === undefined) {
+    const opens = board !== null && !/^\s*open:/i.test(answer ?? '');
+    return opens ? apply(session, { kind: 'opened', board, owner: '', story: '', at }) : session;
   }
-  const otherDay = last !== undefined && last.at.slice(0, 10) !== at.slice(0, 10);
-  return otherDay && session.closed === null && resumes
+  const resumes = answer !== null && !/^\s*resume\b/i.test(answer);
+  const otherDay = last.at.slice(0, 10) !== at.slice(0, 10);
+  return resumes && otherDay && session.closed === null
     ? apply(session, { kind: 'resumed', same: true, at })
     : session;
 }

@@ -2,26 +2,13 @@ import type { Measure, Reading } from '../../../engine/model/reading.ts';
 import type { Setting, SettingValue } from '../../../engine/model/setting.ts';
 import { readWritten } from '../../../engine/quantity/index.ts';
 import { observe, parseExpect, parseScale } from '../../../engine/scale/index.ts';
+import { plainReading } from '../../helpers/plain-reading.ts';
 
 /** A reading with nothing but its measure. */
-export function readingOf(measure: Measure, normal: Reading['normal']): Reading {
-  return {
-    id: 'r',
-    is: 'A reading',
-    measure,
-    normal,
-    needs: [],
-    hidden: null,
-    after: [],
-    power: null,
-    with: [],
-    set: null,
-    points: [],
-    minutes: 1,
-    wait: 0,
-    source: null,
-  };
-}
+export const readingOf = (measure: Measure, normal: Reading['normal']): Reading => ({
+  ...plainReading('r', measure, normal),
+  is: 'A reading',
+});
 
 export function taken<T>(given: { readonly ok: true; readonly value: T } | { readonly ok: false }): T {
   if (!given.ok) throw new Error(`Expected a value and found ${JSON.stringify(given)}`);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Fault, Shows } from '../../../engine/model/fault.ts';
 import type { Need, Reading } from '../../../engine/model/reading.ts';
 import { shownBands } from '../../../engine/suspects/shown-bands.ts';
+import { plainReading } from '../../helpers/plain-reading.ts';
 
 /** A reading in short: bands, `*` before the normal ones, `?` before all where nothing is judged; then what it needs. */
 function reading(
@@ -17,22 +18,15 @@ function reading(
     bands: allowed.split(' '),
   }));
   return {
-    id,
-    is: id,
-    measure: { kind: 'options', options: plain.map((name) => ({ name, means: null })) },
-    normal: bands.startsWith('?')
-      ? 'any'
-      : names.filter((name) => name.startsWith('*')).map((name) => name.slice(1)),
+    ...plainReading(
+      id,
+      { kind: 'options', options: plain.map((name) => ({ name, means: null })) },
+      bands.startsWith('?')
+        ? 'any'
+        : names.filter((name) => name.startsWith('*')).map((name) => name.slice(1)),
+    ),
     needs: needed,
     hidden: needed.length > 0 ? hidden : null,
-    after: [],
-    power: null,
-    with: [],
-    set: null,
-    points: [],
-    minutes: 1,
-    wait: 0,
-    source: null,
   };
 }
 

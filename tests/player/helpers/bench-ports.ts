@@ -1,31 +1,12 @@
 import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
+import { listingOf } from '../../../player/build/listing-of.ts';
 import { fakeBrowser } from '../../../player/ports/fake-browser.ts';
 import { fakeClock } from '../../../player/ports/fake-clock.ts';
 import { fakeFiles } from '../../../player/ports/fake-files.ts';
 import { memoryJobStore } from '../../../player/ports/memory-job-store.ts';
 import type { Ports } from '../../../player/ports/ports.ts';
-import type { TreeListing, Trees } from '../../../player/ports/trees.ts';
+import type { Trees } from '../../../player/ports/trees.ts';
 import type { Moved, Windows } from '../../../player/ports/windows.ts';
-
-const listingOf = ({
-  id,
-  title,
-  symptom,
-  boards,
-  digest,
-  sections,
-  readings,
-  faults,
-}: CompiledTree): TreeListing => ({
-  id,
-  title,
-  symptom,
-  boards,
-  digest,
-  sections: sections.length,
-  readings: readings.length,
-  faults: faults.length,
-});
 
 const treesOf = (trees: readonly CompiledTree[]): Trees => ({
   list: async () => ({ ok: true, value: trees.map(listingOf) }),

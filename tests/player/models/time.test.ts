@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { localIso } from '../../../engine/job/local-iso.ts';
 import type { Entry } from '../../../engine/model/entry.ts';
 import { benchMinutes, clockText } from '../../../player/models/bench-minutes.ts';
 import { countdownText, minutesLeft } from '../../../player/models/minutes-left.ts';
-import { isoWithOffset } from '../../../player/ports/iso-with-offset.ts';
 
 const at = (...times: string[]): Entry[] =>
   times.map((time) => ({ kind: 'note', text: 'x', at: `2031-04-05T${time}:00+02:00` }));
@@ -45,9 +45,9 @@ test('countdownText() writes minutes and seconds', () => {
   expect(countdownText(0)).toBe('0:00');
 });
 
-describe('isoWithOffset()', () => {
+describe('localIso()', () => {
   test('begins with the day at the bench', () => {
-    expect(isoWithOffset(new Date('2031-04-05T22:30:00Z'), 120)).toBe('2031-04-06T00:30:00+02:00');
-    expect(isoWithOffset(new Date('2031-04-05T02:30:00Z'), -210)).toBe('2031-04-04T23:00:00-03:30');
+    expect(localIso(new Date('2031-04-05T22:30:00Z'), 120)).toBe('2031-04-06T00:30:00+02:00');
+    expect(localIso(new Date('2031-04-05T02:30:00Z'), -210)).toBe('2031-04-04T23:00:00-03:30');
   });
 });
