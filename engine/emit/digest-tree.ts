@@ -10,7 +10,7 @@ import type { Setting } from '../model/setting.ts';
 /** The parts of a tree that decide how a walk goes. */
 export type Walked = Pick<
   CompiledTree,
-  'given' | 'settings' | 'readings' | 'faults' | 'sections' | 'machine'
+  'given' | 'conditions' | 'settings' | 'readings' | 'faults' | 'sections' | 'machine'
 >;
 
 /**
@@ -19,9 +19,18 @@ export type Walked = Pick<
  * Titles, prose, sources and other words are left out: a job must not part from its tree because of a
  * spelling. Section ids follow from the titles and are part of the machine.
  */
-export function digestTree({ given, settings, readings, faults, sections, machine }: Walked): string {
+export function digestTree({
+  given,
+  conditions,
+  settings,
+  readings,
+  faults,
+  sections,
+  machine,
+}: Walked): string {
   const walked = {
     given,
+    conditions,
     settings: settings.map(bareSetting),
     readings: readings.map(bareReading),
     faults: faults.map(bareFault),
@@ -57,6 +66,12 @@ function bareMeasure(measure: Measure): object {
       return { ...measure, options: measure.options.map(({ name }) => name) };
     case 'codes':
       return { ...measure, ranges: measure.ranges.map(({ from, to, band }) => ({ from, to, band })) };
+    case 'beeps':
+      return { ...measure, patterns: measure.patterns.map(({ pattern, band }) => ({ pattern, band })) };
+    case 'tries':
+      return measure;
+    case 'each':
+      return { ...measure, of: bareMeasure(measure.of) };
   }
 }
 
@@ -69,9 +84,21 @@ const bareSections: {
   readonly [Kind in Section['kind']]: (section: Extract<Section, { kind: Kind }>) => object;
 } = {
   check: ({ id, readings }) => ({ id, readings }),
-  task: ({ id, minutes, wait }) => ({ id, minutes, wait }),
-  fault: ({ id, remedies, proof }) => ({ id, faults: remedies.map(({ fault }) => fault), proof }),
+  task: ({ id, minutes, wait, sets, onlyIf }) => ({ id, minutes, wait, sets, onlyIf }),
+  call: ({ id, procedure, given, ends }) => ({
+    id,
+    procedure,
+    given: given.map(({ name, value }) => ({ name, value })),
+    ends: ends.map(({ end, target }) => ({ end, target })),
+  }),
+  fault: ({ id, remedies, proof, proofTries }) => ({
+    id,
+    faults: remedies.map(({ fault }) => fault),
+    proof,
+    proofTries,
+  }),
   stop: ({ id }) => ({ id }),
+  'hand-over': ({ id, tree }) => ({ id, tree }),
 };
 
 const bareSection = (section: Section): object => bareSections[section.kind](section as never);

@@ -9,8 +9,8 @@ import { emitMachine } from './emit-machine.ts';
 export function emitCompiledTree(tree: LinkedTree, id: string): CompiledTree | null {
   const sections = tree.sections.map(({ section }) => section);
   if (!hasFirst(sections)) return null;
-  const { title, symptom, boards, given, settings, readings, faults } = tree.facts;
-  const walked = { given, settings, readings, faults, sections, machine: emitMachine(sections) };
+  const { title, symptom, boards, given, conditions, settings, readings, faults } = tree.facts;
+  const walked = { given, conditions, settings, readings, faults, sections, machine: emitMachine(sections) };
   const { hazards, blocks } = tree;
   return {
     format: 1,

@@ -1,5 +1,12 @@
 import type { Machine, MachineState, MachineTransition } from '../model/machine.ts';
-import type { CheckSection, FaultSection, Outcome, Section, TaskSection } from '../model/section.ts';
+import type {
+  CallSection,
+  CheckSection,
+  FaultSection,
+  Outcome,
+  Section,
+  TaskSection,
+} from '../model/section.ts';
 
 /** The machine's own name: targets from inside a section lead to it. */
 const root = 'tree';
@@ -14,8 +21,13 @@ type Emit<Kind> = (section: Extract<Section, { readonly kind: Kind }>) => Machin
 const states: { readonly [Kind in Section['kind']]: Emit<Kind> } = {
   check: checkState,
   task: ({ target }: TaskSection) => ({ on: { done: [{ target: toSection(target) }] } }),
+  call: ({ first }: CallSection) => ({
+    initial: 'call',
+    states: { call: { on: { done: [{ target: toSection(first) }] } } },
+  }),
   fault: faultState,
   stop: () => ({ tags: ['stop'] }),
+  'hand-over': () => ({ tags: ['hand-over'] }),
 };
 
 /**

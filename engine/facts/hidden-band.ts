@@ -1,6 +1,7 @@
+import type { Present } from '../model/present.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
-import { bandsOf, judge, resolveScale, type SettingValues } from '../scale/index.ts';
+import { bandsOf, judge, resolveScale } from '../scale/index.ts';
 
 /** What a reading shows while something it needs is missing: the band named `none`, else the one that
  *  holds zero at the usual settings. Null where there is neither. */
@@ -9,7 +10,10 @@ export function hiddenBand(reading: Reading, settings: readonly Setting[]): stri
   if (bands.includes('none')) return 'none';
   const { measure } = reading;
   if (measure.kind !== 'quantity') return null;
-  const usual: SettingValues = new Map(settings.map(({ id, usual: value }) => [id, value]));
+  const usual: Present = {
+    settings: new Map(settings.map(({ id, usual: value }) => [id, value])),
+    twins: new Map(),
+  };
   const resolved = resolveScale({ ...reading }, usual);
   const quantity = { value: '0', unit: measure.unit };
   const [lowest] = judge(reading, resolved, { kind: 'quantity', quantity });

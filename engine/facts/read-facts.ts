@@ -27,6 +27,7 @@ export function readFacts(front: FrontMatter): Staged<TreeFacts> {
     symptom: textOf(data.symptom) ?? '',
     boards: textsOf(data.boards),
     minutes,
+    conditions: [],
     given: readGiven(data, known, context),
     settings: settings.settings,
     readings,

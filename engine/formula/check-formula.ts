@@ -1,7 +1,7 @@
 import type { Formula } from '../model/formula.ts';
 import type { Parsed, TextProblem } from '../model/text-problem.ts';
 import { nearest } from '../names/nearest.ts';
-import { combine, common, type Dimension, dimensionOf } from './dimension.ts';
+import { combine, common, type Dimension, dimensionOf, plainNumber } from './dimension.ts';
 import { spanOfFormula } from './formula-spans.ts';
 import { functionNamed } from './functions/index.ts';
 
@@ -48,6 +48,12 @@ const checks: { readonly [Kind in Formula['kind']]: (node: Node<Kind>, at: Check
     if (node.operator === '*') return combine(left, right, 1);
     if (node.operator === '/') return combine(left, right, -1);
     return common(left, right) ?? unlike(node, left, right, at);
+  },
+  compare: (node, at) => {
+    const left = check(node.left, at);
+    const right = check(node.right, at);
+    if (left === null || right === null) return null;
+    return common(left, right) === null ? unlike(node, left, right, at) : plainNumber;
   },
   call: (node, at) => {
     const args = node.arguments.map((arg) => check(arg, at));

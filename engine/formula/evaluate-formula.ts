@@ -1,10 +1,10 @@
-import type Fraction from 'fraction.js';
+import Fraction from 'fraction.js';
 import type { Formula } from '../model/formula.ts';
 import { fromStored } from '../quantity/index.ts';
 import { functionNamed } from './functions/index.ts';
 
 type Evaluated =
-  /** In the base unit. */
+  /** In the base unit; 1 or 0 for a comparison that holds or does not. */
   | { readonly kind: 'value'; readonly value: Fraction }
   | { readonly kind: 'missing'; readonly names: readonly string[] }
   /** It divides by zero. */
@@ -41,6 +41,11 @@ const evaluators: {
     const b = evaluate(right, at);
     return a && b && operators[operator](a, b);
   },
+  compare: ({ operator, left, right }, at) => {
+    const a = evaluate(left, at);
+    const b = evaluate(right, at);
+    return a && b && new Fraction(comparisons[operator](a.compare(b)) ? 1 : 0);
+  },
   call: ({ name, arguments: args }, at) => {
     const values = args.map((arg) => evaluate(arg, at));
     return values.every((value) => value !== null) ? (functionNamed(name)?.evaluate(values) ?? null) : null;
@@ -54,6 +59,13 @@ const operators: Readonly<Record<Node<'binary'>['operator'], (a: Fraction, b: Fr
     '*': (a, b) => a.mul(b),
     '/': (a, b) => (b.n === 0n ? null : a.div(b)),
   };
+
+const comparisons: Readonly<Record<Node<'compare'>['operator'], (order: number) => boolean>> = {
+  '<': (order) => order < 0,
+  '>': (order) => order > 0,
+  '<=': (order) => order <= 0,
+  '>=': (order) => order >= 0,
+};
 
 function evaluate<Kind extends Formula['kind']>(node: Node<Kind>, at: Evaluating): Fraction | null {
   return evaluators[node.kind as Kind](node, at);

@@ -13,7 +13,7 @@ export function namesIn(formula: Formula): readonly string[] {
 
 /** What a formula is made of, one level down. */
 function partsOf(formula: Formula): readonly Formula[] {
-  if (formula.kind === 'binary') return [formula.left, formula.right];
+  if (formula.kind === 'binary' || formula.kind === 'compare') return [formula.left, formula.right];
   if (formula.kind === 'negate') return [formula.of];
   return formula.kind === 'call' ? formula.arguments : [];
 }

@@ -8,5 +8,5 @@ import { expectedText, normalBandsOf, rangesText } from '../scale/index.ts';
 export function expectedThen(session: Session, reading: Reading, observation: Observation | null): string {
   if (reading.normal === 'any') return '';
   const used = observation?.used ?? null;
-  return used === null ? expectedText(reading, session.settings) : rangesText(used, normalBandsOf(reading));
+  return used === null ? expectedText(reading, session) : rangesText(used, normalBandsOf(reading));
 }

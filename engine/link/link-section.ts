@@ -51,7 +51,16 @@ const links: { readonly [Kind in SectionSyntax['kind']]: Link<Kind> } = {
     const minutes = syntax.minutes ?? context.facts.minutes;
     const task = fillInlines(syntax.task, values);
     return {
-      section: { ...base, kind: 'task', task, minutes, wait, target: target ?? base.id },
+      section: {
+        ...base,
+        kind: 'task',
+        task,
+        sets: {},
+        onlyIf: [],
+        minutes,
+        wait,
+        target: target ?? base.id,
+      },
       sound: target !== null,
     };
   },
@@ -161,6 +170,6 @@ function linkFault(
     const named = syntax.faults.find(({ name }) => name === id);
     return named ? [placeIn(from, named)] : [];
   });
-  const section: FaultSection = { ...base, kind: 'fault', remedies, proof };
+  const section: FaultSection = { ...base, kind: 'fault', onlyIf: [], remedies, proof, proofTries: {} };
   return { section, sound: faults.length === syntax.faults.length, faultSpans };
 }

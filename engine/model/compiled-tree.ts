@@ -11,6 +11,12 @@ export interface Given {
   readonly band: string;
 }
 
+/** A condition of the board: `cards`, which are `in` or `out`. */
+export interface BoardCondition {
+  readonly id: string;
+  readonly values: readonly string[];
+}
+
 /** A tree as it is stored, shipped and walked: plain JSON, loaded without the Markdown compiler. */
 export interface CompiledTree {
   readonly format: 1;
@@ -23,6 +29,8 @@ export interface CompiledTree {
   /** SHA-256 of the canonical machine, readings, settings and faults, prose apart. */
   readonly digest: string;
   readonly given: readonly Given[];
+  /** What the board can be in, the first value of each being how it comes to the bench. */
+  readonly conditions: readonly BoardCondition[];
   readonly settings: readonly Setting[];
   readonly readings: readonly Reading[];
   readonly faults: readonly Fault[];

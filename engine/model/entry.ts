@@ -1,3 +1,4 @@
+import type { Equipment } from './instrument.ts';
 import type { Observation } from './observation.ts';
 import type { SettingValue } from './setting.ts';
 
@@ -58,10 +59,32 @@ export type Happening =
     }
   /** Entry `of` is no evidence any more. */
   | { readonly kind: 'struck'; readonly of: number; readonly why: string }
+  /** The same reading on a known-good board. */
+  | { readonly kind: 'twin'; readonly observation: Observation }
+  /** What the technician has at the bench, and how values near a limit are taken. */
+  | { readonly kind: 'equipped'; readonly equipment: Equipment }
+  /** Something was done although what must be seen before it was not: `reading` null means the section's work. */
+  | {
+      readonly kind: 'overrode';
+      readonly section: string;
+      readonly reading: string | null;
+      readonly why: string;
+    }
+  /** The board was brought into other conditions outside the tree. */
+  | { readonly kind: 'arranged'; readonly conditions: Readonly<Record<string, string>> }
+  /** The board runs all of a sudden: what was last touched, and whether undoing that brings the fault back. */
+  | {
+      readonly kind: 'runs';
+      readonly touched: string;
+      readonly undone: 'not tried' | 'fails again' | 'still runs';
+    }
+  /** The job goes on with another tree of `laterTrees`: handed over to it, or moved to its newer version. */
+  | { readonly kind: 'tree'; readonly digest: string; readonly why: 'handed over' | 'newer' }
   /** Too close to call: go on as if the readings were in these bands. */
   | { readonly kind: 'assumed'; readonly section: string; readonly bands: Readonly<Record<string, string>> }
   /** The waiting time of a task or a reading begins. */
   | { readonly kind: 'waiting'; readonly section: string; readonly minutes: number }
+  /** A task was done, or a procedure is begun. */
   | { readonly kind: 'did'; readonly section: string }
   | {
       readonly kind: 'remedied';

@@ -11,4 +11,11 @@ export type Formula =
       readonly left: Formula;
       readonly right: Formula;
     }
+  /** True or false: `cpu_clk > bus * 1.2`. Stands at the top of a derived reading only. */
+  | {
+      readonly kind: 'compare';
+      readonly operator: '<' | '>' | '<=' | '>=';
+      readonly left: Formula;
+      readonly right: Formula;
+    }
   | { readonly kind: 'call'; readonly name: string; readonly arguments: readonly Formula[] };

@@ -1,3 +1,4 @@
+import type { CompiledBoard } from './compiled-board.ts';
 import type { CompiledTree } from './compiled-tree.ts';
 import type { Entry } from './entry.ts';
 
@@ -6,6 +7,11 @@ export interface Job {
   readonly format: 1;
   readonly kind: 'job';
   readonly id: string;
+  /** The tree it was begun with. */
   readonly tree: CompiledTree;
+  /** Trees that it was handed over to, or moved to because they are newer; entries name them by digest. */
+  readonly laterTrees: readonly CompiledTree[];
+  /** The sheet of the board on the bench. */
+  readonly board: CompiledBoard | null;
   readonly entries: readonly Entry[];
 }

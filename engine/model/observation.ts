@@ -1,4 +1,5 @@
 import type { Exact, StoredQuantity } from './exact.ts';
+import type { Twin } from './present.ts';
 
 /** What was understood of a typed reading. */
 export type Understood =
@@ -14,8 +15,20 @@ export type Understood =
     }
   | { readonly kind: 'option'; readonly option: string }
   | { readonly kind: 'code'; readonly code: string }
+  | { readonly kind: 'beeps'; readonly pattern: string }
+  /** `3 of 10`. */
+  | { readonly kind: 'tries'; readonly good: number; readonly of: number }
+  /** One look at each of many alike, in their declared order. */
+  | { readonly kind: 'each'; readonly members: readonly Member[] }
   /** The instrument shows that the value lies beyond its range. */
   | { readonly kind: 'overload' };
+
+/** One of many alike. */
+export interface Member {
+  readonly name: string;
+  readonly understood: Exclude<Understood, { readonly kind: 'each' }>;
+  readonly bands: readonly string[];
+}
 
 /** How the value behaved while it was looked at. */
 export const marks = ['steady', 'wanders', 'climbs', 'pulses', 'floats'] as const;
@@ -25,6 +38,18 @@ export type Mark = (typeof marks)[number];
 export interface UsedLimits {
   readonly bands: readonly string[];
   readonly limits: readonly StoredQuantity[];
+  /** What the known-good board shows, where a limit rests on it, and where that is known from. */
+  readonly twin: Twin | null;
+}
+
+/** How far a value can lie from what the instrument showed. */
+export interface Doubt {
+  /** The instrument's name. */
+  readonly instrument: string;
+  /** Half the width of what is possible. */
+  readonly plusMinus: StoredQuantity;
+  /** The part of the possible values in each band, in the scale's order; they add up to 1. */
+  readonly shares: readonly { readonly band: string; readonly share: number }[];
 }
 
 /** One look at one reading. */
@@ -34,8 +59,10 @@ export interface Observation {
   readonly typed: string;
   readonly understood: Understood;
   readonly mark: Mark | null;
-  /** The bands it can be in: one, or several where the value is untidy. */
+  /** The bands it counts as: one, or several where the value is untidy or, by guarded acceptance, in doubt. */
   readonly bands: readonly string[];
+  /** Null where nothing is known of the instrument. */
+  readonly doubt: Doubt | null;
   /** Null where nothing is cut by limits (options, codes). */
   readonly used: UsedLimits | null;
   /** What was assumed while reading it: `read as MHz`. */

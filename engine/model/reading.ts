@@ -1,3 +1,4 @@
+import type { StoredQuantity } from './exact.ts';
 import type { Formula } from './formula.ts';
 
 /** The ordered bands of a quantity and the limits between them.
@@ -32,8 +33,16 @@ export interface CodeRange {
   readonly means: string | null;
 }
 
-/** How a reading is taken and cut into bands. */
-export type Measure =
+/** A beep pattern as it is heard: `long short short`, or groups of beeps with pauses between (`1-3-3`). */
+export interface BeepPattern {
+  /** `LSS`, or `1-3-3`. */
+  readonly pattern: string;
+  readonly band: string;
+  readonly means: string | null;
+}
+
+/** How one thing is taken and cut into bands. */
+export type SingleMeasure =
   | { readonly kind: 'quantity'; readonly unit: string; readonly scale: Scale }
   | { readonly kind: 'options'; readonly options: readonly Option[] }
   | {
@@ -42,6 +51,35 @@ export type Measure =
       readonly digits: number;
       readonly ranges: readonly CodeRange[];
       /** In order of first mention, `other` last. */
+      readonly bands: readonly string[];
+    }
+  | {
+      readonly kind: 'beeps';
+      readonly patterns: readonly BeepPattern[];
+      /** In order of first mention, `other` last. */
+      readonly bands: readonly string[];
+    };
+
+/** How a reading is taken and cut into bands. */
+export type Measure =
+  | SingleMeasure
+  /** How often something succeeds: the bands are `never`, `sometimes`, `always`. */
+  | {
+      readonly kind: 'tries';
+      /** So many tries in a row settle `never` and `always`. */
+      readonly enough: number;
+    }
+  /** Many alike (pins, bits, banks), taken as one. Its bands say how many of them are out of normal:
+   *
+   *      all-normal   one-stuck   several-stuck   all-stuck   low+stuck
+   *
+   *  the last where members are wrong in different ways. */
+  | {
+      readonly kind: 'each';
+      readonly members: readonly string[];
+      readonly of: SingleMeasure;
+      /** The bands in which one member is normal. */
+      readonly normal: readonly string[];
       readonly bands: readonly string[];
     };
 
@@ -56,6 +94,19 @@ export interface Reading {
   readonly id: string;
   readonly is: string;
   readonly measure: Measure;
+  /** It stands for the ends of a call and is never asked: its id is the calling section's. */
+  readonly call: boolean;
+  /** It is computed from readings and settings, never typed. */
+  readonly from: Formula | null;
+  /** The reading it is the same as, taken in another condition: what a fault shows there it shows here too,
+   *  unless it says otherwise. */
+  readonly like: string | null;
+  /** The conditions it is taken in: `{ cards: 'out' }`. */
+  readonly when: Readonly<Record<string, string>>;
+  /** What must have been seen before it may be taken. */
+  readonly onlyIf: readonly Need[];
+  /** What a known-good board shows, where the author knows; `twin` in limits falls back on it. */
+  readonly usual: StoredQuantity | null;
   /** The bands a healthy board shows, or `any` where nothing is judged. */
   readonly normal: readonly string[] | 'any';
   readonly needs: readonly Need[];

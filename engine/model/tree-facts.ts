@@ -1,4 +1,4 @@
-import type { Given } from './compiled-tree.ts';
+import type { BoardCondition, Given } from './compiled-tree.ts';
 import type { Fault } from './fault.ts';
 import type { Reading } from './reading.ts';
 import type { Setting } from './setting.ts';
@@ -11,6 +11,7 @@ export interface TreeFacts {
   /** Minutes of a reading or task that gives none. */
   readonly minutes: number;
   readonly given: readonly Given[];
+  readonly conditions: readonly BoardCondition[];
   readonly settings: readonly Setting[];
   readonly readings: readonly Reading[];
   readonly faults: readonly Fault[];

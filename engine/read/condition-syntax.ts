@@ -9,6 +9,13 @@ export type ConditionSyntax =
 
 export type ClauseSyntax =
   | { readonly kind: 'all-good'; readonly from: number; readonly to: number }
+  /** `any lines are stuck`, `all lines are good`: how many of many alike. */
+  | {
+      readonly kind: 'members';
+      readonly quantifier: 'any' | 'all' | 'one' | 'several';
+      readonly name: Named;
+      readonly bands: readonly Named[];
+    }
   /** `name` is null for a bare band: it speaks of the only reading of the check. */
   | {
       readonly kind: 'bands';

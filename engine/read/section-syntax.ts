@@ -1,6 +1,6 @@
 import type { Block, Hazard, Inline } from '../model/prose.ts';
 import type { Span } from '../model/span.ts';
-import type { ConditionSyntax } from './condition-syntax.ts';
+import type { ClauseSyntax, ConditionSyntax } from './condition-syntax.ts';
 import type { Named } from './named.ts';
 
 /** A link as it is written. `section` is the slug it names in this file, percent-decoded; null if it leads elsewhere. */
@@ -18,7 +18,7 @@ export interface OutcomeSyntax {
   readonly written: string;
   /** The condition's place: names inside it count from `from`. */
   readonly span: Span;
-  /** Null where there is no link to a section. */
+  /** Null where there is no link to a section of this file or to another tree. */
   readonly link: LinkSyntax | null;
   readonly remark: readonly Inline[];
 }
@@ -65,14 +65,52 @@ export interface TaskSyntax extends SectionBase {
   /** Null where the author gave no time. */
   readonly minutes: number | null;
   readonly wait: number;
+  /** `cards out`: the conditions the board is brought into. */
+  readonly sets: readonly ConditionPair[];
+  /** `Only if …`; null where there is no such line. */
+  readonly onlyIf: OnlyIfSyntax | null;
   readonly target: LinkSyntax | null;
+}
+
+/** One condition of the board and what it is brought to: `cards out`. */
+export interface ConditionPair {
+  readonly condition: Named;
+  readonly value: Named;
+}
+
+/** What must have been seen before the work of a section; names count from the section's first character. */
+export interface OnlyIfSyntax {
+  readonly clauses: readonly ClauseSyntax[];
+  readonly span: Span;
+}
+
+/** ``Follow [Short on a rail](../procedures/short-on-a-rail.md) with `rail` = `v5`.`` */
+export interface CallSyntax extends SectionBase {
+  readonly kind: 'call';
+  readonly procedure: { readonly url: string; readonly title: string; readonly span: Span };
+  readonly given: readonly { readonly name: Named; readonly value: Named }[];
+  /** Conditions speak of the procedure's ends as bare bands. */
+  readonly outcomes: readonly OutcomeSyntax[];
+}
+
+/** ``End `found`.``: a way out of a procedure. */
+export interface EndSyntax extends SectionBase {
+  readonly kind: 'end';
+  readonly end: Named;
+}
+
+/** A reading of the proof, and the tries it asks of one that counts them: ``20 of 20 `starts` ``. */
+export interface ProofName extends Named {
+  readonly tries: number | null;
 }
 
 export interface FaultSyntax extends SectionBase {
   readonly kind: 'fault';
   readonly faults: readonly Named[];
   readonly remedies: readonly RemedySyntax[];
-  readonly proof: readonly Named[];
+  readonly proof: readonly ProofName[];
+  /** What must have been seen before the remedies. */
+  readonly onlyIf: OnlyIfSyntax | null;
 }
 
 export interface StopSyntax extends SectionBase {
@@ -87,7 +125,14 @@ export interface UnknownSyntax extends SectionBase {
 
 /** What the text of one section says, no name looked up. Every offset counts from the section's
  *  first character, so that a section that only moved need not be read again. */
-export type SectionSyntax = CheckSyntax | TaskSyntax | FaultSyntax | StopSyntax | UnknownSyntax;
+export type SectionSyntax =
+  | CheckSyntax
+  | TaskSyntax
+  | CallSyntax
+  | EndSyntax
+  | FaultSyntax
+  | StopSyntax
+  | UnknownSyntax;
 
 /** What stands above the first section. */
 export interface HeadSyntax extends ProseSyntax {

@@ -6,8 +6,10 @@ const targets: {
 } = {
   check: ({ outcomes }) => outcomes.map(({ target }) => target),
   task: ({ target }) => [target],
+  call: ({ first }) => [first],
   fault: () => [],
   stop: () => [],
+  'hand-over': () => [],
 };
 
 /** The sections that a section leads to. */

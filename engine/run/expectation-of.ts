@@ -16,9 +16,9 @@ export interface Expectation {
 
 export function expectationOf(session: Session, reading: Reading): Expectation {
   return {
-    text: reading.normal === 'any' ? '' : expectedText(reading, session.settings),
-    because: expectedBecause(reading, session.settings, session.loaded.settings),
+    text: reading.normal === 'any' ? '' : expectedText(reading, session),
+    because: expectedBecause(reading, session, session.loaded.settings),
     normal: normalBandsOf(reading),
-    resolved: reading.measure.kind === 'quantity' ? resolveScale(reading, session.settings) : null,
+    resolved: reading.measure.kind === 'quantity' ? resolveScale(reading, session) : null,
   };
 }

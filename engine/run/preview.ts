@@ -24,10 +24,10 @@ export function preview(session: Session, typed: string): Taken<Preview> {
     return { ok: false, refusal: { text: 'No reading is asked for now', offers: [] } };
   }
   const { reading, purpose, place } = question;
-  const observed = observe(reading, session.settings, typed);
+  const observed = observe(reading, session, typed);
   if (!observed.ok) return observed;
   const observation = observed.value;
-  const scale = reading.measure.kind === 'quantity' ? resolveScale(reading, session.settings) : null;
+  const scale = reading.measure.kind === 'quantity' ? resolveScale(reading, session) : null;
   const fraction = scale === null ? null : fractionOfNominal(observation, scale);
   if (purpose === 'proof') return { ok: true, value: { observation, fraction, target: null, ways: [] } };
   const way = resolveCheck(session, { [reading.id]: observation.bands });

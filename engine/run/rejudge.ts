@@ -6,7 +6,7 @@ import type { Session } from './session.ts';
 export function rejudge(session: Session, observation: Observation): Observation {
   const reading = session.loaded.readings.get(observation.reading);
   if (reading?.measure.kind !== 'quantity') return observation;
-  const resolved = resolveScale(reading, session.settings);
+  const resolved = resolveScale(reading, session);
   return {
     ...observation,
     bands: judge(reading, resolved, observation.understood),

@@ -1,13 +1,14 @@
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Entry } from '../model/entry.ts';
-import type { SettingValue } from '../model/setting.ts';
+import type { Equipment } from '../model/instrument.ts';
+import type { Present, SettingValues, Twin } from '../model/present.ts';
 import type { Known } from './known.ts';
 import { type LoadedTree, loadTree } from './load-tree.ts';
 import { type Position, startPosition } from './position.ts';
 
 /** A job replayed up to its last entry: where we are, what has been read, what was mended.
  *  A value: every step makes a new one. */
-export interface Session {
+export interface Session extends Present {
   readonly loaded: LoadedTree;
   /** As they happened. */
   readonly entries: readonly Entry[];
@@ -15,7 +16,10 @@ export interface Session {
   readonly effective: readonly Entry[];
   readonly opened: boolean;
   /** Null: asked, and not known. Not in the map: not asked yet. */
-  readonly settings: ReadonlyMap<string, SettingValue | null>;
+  readonly settings: SettingValues;
+  /** What a known-good board shows: as read in this job, else by the board sheet. */
+  readonly twins: ReadonlyMap<string, Twin>;
+  readonly equipment: Equipment;
   /** Whether the board shows the tree's symptom; null until asked. */
   readonly symptom: boolean | null;
   readonly headAcknowledged: boolean;
@@ -31,6 +35,9 @@ export interface Session {
   readonly closed: { readonly mended: boolean } | null;
 }
 
+/** Nobody has said what is at the bench: no reading is in doubt, no tool is missing. */
+const bareHands: Equipment = { instruments: [], lacking: [], rule: 'guarded' };
+
 /** The session of a job in which nothing has happened yet. */
 export function openSession(tree: CompiledTree): Session {
   return emptySession(loadTree(tree));
@@ -43,6 +50,8 @@ export function emptySession(loaded: LoadedTree): Session {
     effective: [],
     opened: false,
     settings: new Map(),
+    twins: new Map(),
+    equipment: bareHands,
     symptom: null,
     headAcknowledged: false,
     position: startPosition(loaded),

@@ -1,11 +1,17 @@
 import type { Measure, Reading } from '../model/reading.ts';
 
+/** Of a reading that counts tries. */
+export const triesBands = ['never', 'sometimes', 'always'] as const;
+
 const bands: {
   readonly [Kind in Measure['kind']]: (measure: Extract<Measure, { kind: Kind }>) => readonly string[];
 } = {
   quantity: ({ scale }) => scale.bands,
   options: ({ options }) => options.map(({ name }) => name),
   codes: (measure) => measure.bands,
+  beeps: (measure) => measure.bands,
+  tries: () => triesBands,
+  each: (measure) => measure.bands,
 };
 
 /** All bands of a reading, in order. */

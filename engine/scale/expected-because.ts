@@ -1,6 +1,6 @@
+import type { Present } from '../model/present.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
-import type { SettingValues } from './resolve-scale.ts';
 import { settingText } from './setting-text.ts';
 import { settingsOf } from './settings-of.ts';
 
@@ -16,11 +16,11 @@ export interface Because {
 /** @param declared the tree's settings by id */
 export function expectedBecause(
   reading: Reading,
-  settings: SettingValues,
+  present: Present,
   declared: ReadonlyMap<string, Setting>,
 ): readonly Because[] {
   return settingsOf(reading).map((setting) => {
-    const value = settings.get(setting) ?? null;
+    const value = present.settings.get(setting) ?? null;
     return {
       setting,
       is: declared.get(setting)?.is ?? setting,

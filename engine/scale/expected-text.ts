@@ -1,16 +1,17 @@
+import type { Present } from '../model/present.ts';
 import type { Measure, Reading } from '../model/reading.ts';
 import { normalBandsOf } from './bands-of.ts';
 import { rangesText } from './ranges-text.ts';
-import { resolveScale, type SettingValues } from './resolve-scale.ts';
+import { resolveScale } from './resolve-scale.ts';
 
 /** What a healthy board shows: `39.6 MHz .. 40.4 MHz`, `at least 4 V`, `steady or noisy`, `done (FF)`.
  *  Empty where nothing is judged. */
-export function expectedText(reading: Reading, settings: SettingValues): string {
+export function expectedText(reading: Reading, present: Present): string {
   const { measure } = reading;
   const normal = normalBandsOf(reading);
   if (measure.kind === 'codes') return normal.map((band) => withCodes(measure, band)).join(' or ');
   if (measure.kind === 'options') return normal.join(' or ');
-  const resolved = resolveScale(reading, settings);
+  const resolved = resolveScale(reading, present);
   if (resolved.contradiction !== null) return resolved.contradiction;
   return rangesText(resolved, normal);
 }

@@ -1,5 +1,6 @@
 export { bandsOf, normalBandsOf } from './bands-of.ts';
 export { checkScale } from './check-scale.ts';
+export { allNormal, bandsWhere, eachBandOf, eachBands, type Quantifier } from './each-bands.ts';
 export { type Because, expectedBecause } from './expected-because.ts';
 export { expectedText } from './expected-text.ts';
 export { fractionOfNominal } from './fraction-of-nominal.ts';
@@ -11,7 +12,7 @@ export { parseExpect } from './parse-expect.ts';
 export { parseScale } from './parse-scale.ts';
 export { rangesText } from './ranges-text.ts';
 export { readOption } from './read-option.ts';
-export { resolveScale, type SettingValues } from './resolve-scale.ts';
+export { resolveScale } from './resolve-scale.ts';
 export { settingText } from './setting-text.ts';
 export { settingsOf } from './settings-of.ts';
 export { usedLimits } from './used-limits.ts';

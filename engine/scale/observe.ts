@@ -1,11 +1,12 @@
 import type { Mark, Observation, Understood } from '../model/observation.ts';
+import type { Present } from '../model/present.ts';
 import type { Measure, Reading } from '../model/reading.ts';
 import type { Taken } from '../model/refusal.ts';
 import { readTyped, splitMark, tidy } from '../quantity/index.ts';
 import { judge } from './judge.ts';
 import { readCode } from './read-code.ts';
 import { readOption } from './read-option.ts';
-import { resolveScale, type SettingValues } from './resolve-scale.ts';
+import { resolveScale } from './resolve-scale.ts';
 import { usedLimits } from './used-limits.ts';
 
 interface Read {
@@ -37,12 +38,12 @@ const reads: {
 };
 
 /** What a technician typed for a reading, understood and judged at the present settings. */
-export function observe(reading: Reading, settings: SettingValues, typed: string): Taken<Observation> {
+export function observe(reading: Reading, present: Present, typed: string): Taken<Observation> {
   const { measure } = reading;
   const read = reads[measure.kind](measure as never, typed);
   if (!read.ok) return read;
   const { understood, mark, none, remarks } = read.value;
-  const resolved = resolveScale(reading, settings);
+  const resolved = resolveScale(reading, present);
   const judged = judge(reading, resolved, understood);
   const { contradiction } = resolved;
   return {

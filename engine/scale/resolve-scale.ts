@@ -1,28 +1,26 @@
 import type Fraction from 'fraction.js';
 import { evaluateFormula } from '../formula/index.ts';
 import type { StoredQuantity } from '../model/exact.ts';
+import type { Present } from '../model/present.ts';
 import type { Reading } from '../model/reading.ts';
 import type { ResolvedScale } from '../model/resolved-scale.ts';
-import type { SettingValue } from '../model/setting.ts';
 import { compareQuantities, fromStored, printQuantity, toStored } from '../quantity/index.ts';
 import { bandsOf, normalBandsOf } from './bands-of.ts';
 import { middleOfNormal } from './middle-of-normal.ts';
 import { settingsOf } from './settings-of.ts';
 
-export type SettingValues = ReadonlyMap<string, SettingValue | null>;
-
 const fixed = new WeakMap<Reading, ResolvedScale>();
 
 /** A reading's scale at the present settings. Options and codes have bands without limits. */
-export function resolveScale(reading: Reading, settings: SettingValues): ResolvedScale {
+export function resolveScale(reading: Reading, present: Present): ResolvedScale {
   const known = fixed.get(reading);
   if (known) return known;
-  const resolved = resolve(reading, settings);
+  const resolved = resolve(reading, present);
   if (settingsOf(reading).length === 0) fixed.set(reading, resolved);
   return resolved;
 }
 
-function resolve(reading: Reading, settings: SettingValues): ResolvedScale {
+function resolve(reading: Reading, present: Present): ResolvedScale {
   const { measure } = reading;
   const bands = bandsOf(reading);
   if (measure.kind !== 'quantity') {
@@ -31,7 +29,7 @@ function resolve(reading: Reading, settings: SettingValues): ResolvedScale {
   const { unit, scale } = measure;
   const missing = new Set<string>();
   const lookUp = (name: string): Fraction | null => {
-    const value = settings.get(name);
+    const value = present.settings.get(name);
     return value === undefined || value === null || typeof value === 'string' ? null : fromStored(value);
   };
   let contradiction: string | null = null;

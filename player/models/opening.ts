@@ -36,7 +36,10 @@ export function createOpening(ports: Ports, treeId: string): Opening {
     const id = ports.browser.newId();
     const entries = [entry.value];
     const summary = summaryOf(id, apply(session, entry.value));
-    const stored = await ports.store.create({ format: 1, kind: 'job', id, tree: compiled, entries }, summary);
+    const stored = await ports.store.create(
+      { format: 1, kind: 'job', id, tree: compiled, laterTrees: [], board: null, entries },
+      summary,
+    );
     if (!stored.ok) {
       refused.value = storeProblemWords(stored.problem);
       return null;

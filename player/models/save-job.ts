@@ -15,7 +15,15 @@ export function fileNameOf(board: string, day: string, ending: string): string {
 
 /** Saves the whole job, its tree included, as one file. */
 export function saveJob(files: Files, id: string, session: Session): void {
-  const job: Job = { format: 1, kind: 'job', id, tree: session.loaded.tree, entries: session.entries };
+  const job: Job = {
+    format: 1,
+    kind: 'job',
+    id,
+    tree: session.loaded.tree,
+    laterTrees: [],
+    board: null,
+    entries: session.entries,
+  };
   const board = session.entries.find((entry) => entry.kind === 'opened')?.board ?? '';
   const day = session.entries.at(-1)?.at.slice(0, 10) ?? '';
   files.save(fileNameOf(board, day, 'json'), 'application/json', JSON.stringify(job, null, 1));

@@ -83,7 +83,7 @@ export function idbJobStore({ name = 'deadboard', treeKey }: IdbJobStoreOptions)
         const entries = await tx
           .objectStore('entries')
           .getAll(IDBKeyRange.bound([id, 0], [id, Number.MAX_VALUE]));
-        return { format: 1, kind: 'job', id, tree, entries } satisfies Job;
+        return { format: 1, kind: 'job', id, tree, laterTrees: [], board: null, entries } satisfies Job;
       }),
 
     create: async (job, summary) => {

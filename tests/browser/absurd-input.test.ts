@@ -267,7 +267,15 @@ describe('a stray Enter', () => {
 describe('a file that is no job', () => {
   const room = useRoom();
   const session = walk(tree, ...rails);
-  const job: Job = { format: 1, kind: 'job', id: 'whole', tree, entries: session.entries };
+  const job: Job = {
+    format: 1,
+    kind: 'job',
+    id: 'whole',
+    tree,
+    laterTrees: [],
+    board: null,
+    entries: session.entries,
+  };
   const whole = JSON.stringify(job);
   const changed = (change: (job: Record<string, unknown>) => void): string => {
     const copy = { ...JSON.parse(whole), id: 'other' };

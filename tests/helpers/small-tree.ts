@@ -24,6 +24,7 @@ export function factsOf({ readings = {}, settings = {}, faults = {}, given = {} 
     boards: ['486'],
     minutes: 2,
     given: Object.entries(given).map(([reading, band]) => ({ reading, band })),
+    conditions: [],
     settings: Object.entries(settings).map(([id, text]) =>
       text.startsWith('=')
         ? { kind: 'quantity', id, is: id, unit: text.slice(1).trim(), usual: null }
@@ -34,6 +35,10 @@ export function factsOf({ readings = {}, settings = {}, faults = {}, given = {} 
       id,
       is: id,
       weight: 1,
+      weights: {},
+      sets: {},
+      onlyIf: [],
+      which: null,
       shows: text
         .split(',')
         .filter((each) => each.trim() !== '')

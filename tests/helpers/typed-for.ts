@@ -10,7 +10,7 @@ export function typedFor(session: Session, reading: Reading, band: string): stri
   const { measure } = reading;
   if (measure.kind === 'options') return band;
   if (measure.kind === 'codes') return measure.ranges.find((range) => range.band === band)?.from ?? 'EE';
-  const { bands, limits, unit } = resolveScale(reading, session.settings);
+  const { bands, limits, unit } = resolveScale(reading, session);
   const at = bands.indexOf(band);
   const [low, high] = [limits[at - 1], limits[at]].map((limit) => (limit ? fromStored(limit) : null));
   const value = middle(low ?? null, high ?? null);

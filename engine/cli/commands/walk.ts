@@ -96,7 +96,15 @@ async function openJob(
   }
   if (treePath === undefined) throw new CannotRun('name a tree, or a job that exists with --job');
   const tree = await loadTreeFile(bench, treePath);
-  return { format: 1, kind: 'job', id: jobId(tree.id, bench), tree, entries: [] };
+  return {
+    format: 1,
+    kind: 'job',
+    id: jobId(tree.id, bench),
+    tree,
+    laterTrees: [],
+    board: null,
+    entries: [],
+  };
 }
 
 async function sayIfNewer(bench: Bench, job: Job, treePath: string): Promise<void> {

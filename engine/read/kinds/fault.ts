@@ -21,7 +21,15 @@ export const fault: SectionKind<'Fault'> = {
     const proof = parts.flatMap((part) =>
       part.kind === 'lead' && part.lead.word === 'Prove' ? part.lead.names : [],
     );
-    return { ...base, ...own, kind: 'fault', faults, remedies, proof };
+    return {
+      ...base,
+      ...own,
+      kind: 'fault',
+      faults,
+      remedies,
+      proof: proof.map((name) => ({ ...name, tries: null })),
+      onlyIf: null,
+    };
   },
 };
 

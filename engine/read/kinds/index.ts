@@ -1,8 +1,8 @@
-import type { Section } from '../../model/section.ts';
 import { check } from './check.ts';
 import { fault } from './fault.ts';
+import type { MadeKind } from './section-kind.ts';
 import { stop } from './stop.ts';
 import { task } from './task.ts';
 
 /** Every kind of section. */
-export const sectionKinds = { check, task, fault, stop } satisfies Record<Section['kind'], unknown>;
+export const sectionKinds = { check, task, fault, stop } satisfies Record<MadeKind, unknown>;

@@ -14,9 +14,12 @@ export interface Material<L extends Lead = Lead> {
   readonly parts: readonly Part[];
 }
 
+/** What a lead line can make. */
+export type MadeKind = Exclude<Section['kind'], 'call' | 'hand-over'>;
+
 /** One kind of section: a row of the table in `index.ts`. */
 export interface SectionKind<Word extends LeadWord = LeadWord> {
-  readonly kind: Section['kind'];
+  readonly kind: MadeKind;
   readonly word: Word;
   build(material: Material<LeadOf<Word>>, context: ReadContext): SectionSyntax;
 }

@@ -13,6 +13,15 @@ export const task: SectionKind<'Do'> = {
       report(context, { code: 'outcome-elsewhere', url: then.link.url }, then.link.span);
     }
     const target = then && then.link.section !== null ? then.link : null;
-    return { ...base, kind: 'task', task: lead.task, minutes: lead.minutes, wait: lead.wait, target };
+    return {
+      ...base,
+      kind: 'task',
+      task: lead.task,
+      minutes: lead.minutes,
+      wait: lead.wait,
+      sets: [],
+      onlyIf: null,
+      target,
+    };
   },
 };

@@ -1,7 +1,7 @@
 import type { Inline } from '../../model/prose.ts';
-import type { Section } from '../../model/section.ts';
 import type { Span } from '../../model/span.ts';
 import type { PhrasingContent } from '../../parse/parse-body.ts';
+import type { MadeKind } from '../kinds/section-kind.ts';
 import type { Named } from '../named.ts';
 import type { ReadContext } from '../read-context.ts';
 import type { LinkSyntax } from '../section-syntax.ts';
@@ -42,7 +42,7 @@ export interface LeadLine {
   /** How it is written, for messages. */
   readonly form: string;
   /** The kind of section it makes, or the lead line that it completes. */
-  readonly makes: Section['kind'] | null;
+  readonly makes: MadeKind | null;
   readonly completes: LeadWord | null;
   /** How a line begins that can hardly be anything else, even in the middle of a paragraph. */
   readonly begins: RegExp;

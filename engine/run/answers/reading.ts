@@ -19,7 +19,7 @@ function observed(
   board: BoardState,
 ): Taken<Happening> {
   const { section, reading } = question;
-  const seen = observe(reading, session.settings, typed);
+  const seen = observe(reading, session, typed);
   if (!seen.ok) return seen;
   const { understood, bands } = seen.value;
   const beyond = understood.kind === 'overload' && bands.length > 1;
@@ -74,7 +74,7 @@ export const retake: Answering<'retake'> = (session, { of, typed, manner, board 
   const base = baseOf(session, of);
   const reading = session.loaded.readings.get(base?.reading ?? '');
   if (base === null || reading === undefined) return refused(`Entry ${of + 1} is not a reading`);
-  const seen = observe(reading, session.settings, typed);
+  const seen = observe(reading, session, typed);
   if (!seen.ok) return seen;
   return happened({ kind: 'retaken', of: base.entry, manner, observation: seen.value, board });
 };

@@ -5,7 +5,15 @@ import type { Room } from './use-player.ts';
 
 /** Takes a walk in as a job file, and shows its step. */
 export async function putOnBench({ page, url }: Pick<Room, 'page' | 'url'>, id: string, session: Session) {
-  const job: Job = { format: 1, kind: 'job', id, tree: session.loaded.tree, entries: session.entries };
+  const job: Job = {
+    format: 1,
+    kind: 'job',
+    id,
+    tree: session.loaded.tree,
+    laterTrees: [],
+    board: null,
+    entries: session.entries,
+  };
   await page.goto(`${url}#/`);
   const said = await takeInByKeys(page, `${id}.json`, JSON.stringify(job));
   if (!said.includes('on the bench')) throw new Error(said);

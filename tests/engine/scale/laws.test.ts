@@ -16,7 +16,7 @@ import {
   parseScale,
   resolveScale,
 } from '../../../engine/scale/index.ts';
-import { quantitySetting, readingOf } from './quantity-reading.ts';
+import { quantitySetting, readingOf, settingsOf } from './quantity-reading.ts';
 
 const fraction = fc
   .tuple(fc.integer({ min: -10_000, max: 10_000 }), fc.constantFrom(1, 2, 3, 7, 10, 1000))
@@ -67,7 +67,7 @@ const point = (value: Fraction): Understood => ({
 });
 
 const bandsAt = ({ reading, settings }: Cut, understood: Understood) =>
-  judge(reading, resolveScale(reading, settings), understood);
+  judge(reading, resolveScale(reading, { settings, twins: new Map() }), understood);
 
 describe('the laws of scales', () => {
   test('any value falls in exactly one band, limits included', () => {
@@ -150,7 +150,11 @@ describe('the laws of scales', () => {
             [...drawn.settings].map(([id, known], at) => [id, unknown[at] ? null : known]),
           );
           const { reading } = drawn;
-          const possible = judge(reading, resolveScale(reading, settings), point(value));
+          const possible = judge(
+            reading,
+            resolveScale(reading, { settings, twins: new Map() }),
+            point(value),
+          );
           expect(possible).toContain(bandsAt(drawn, point(value))[0]);
           const order = bandsOf(reading);
           const first = order.indexOf(possible[0] ?? '');
@@ -169,7 +173,7 @@ describe('the laws of scales', () => {
         if (measure.kind !== 'quantity') return;
         const turned = { ...measure.scale, limits: [...measure.scale.limits].reverse() };
         const reading = { ...drawn.reading, measure: { ...measure, scale: turned } };
-        const resolved = resolveScale(reading, drawn.settings);
+        const resolved = resolveScale(reading, { settings: drawn.settings, twins: new Map() });
         expect(resolved.contradiction).not.toBe(null);
         expect(judge(reading, resolved, point(value))).toEqual(bandsOf(reading));
       }),
@@ -222,9 +226,7 @@ describe('the laws of scales', () => {
           // What passes the checks can be resolved without contradiction at the usual values.
           if (!parsed.ok || problems.length > 0) continue;
           const reading = readingOf({ kind: 'quantity', unit, scale: parsed.value }, ['good']);
-          expect(resolveScale(reading, new Map([['fsb', { value: '0', unit: 'V' }]])).contradiction).toBe(
-            null,
-          );
+          expect(resolveScale(reading, settingsOf({ fsb: '0 V' })).contradiction).toBe(null);
         }
       }),
       { numRuns: 4000 },
@@ -253,7 +255,7 @@ describe('the laws of scales', () => {
         );
         if (rows.length > 1)
           expect(problems.some(({ problem }) => problem.code === 'code-overlap')).toBe(true);
-        const seen = observe(readingOf(measure, 'any'), new Map(), hex);
+        const seen = observe(readingOf(measure, 'any'), settingsOf({}), hex);
         if (measure.digits >= 2) expect(seen.ok && seen.value.bands).toEqual([rows[0]?.band ?? 'other']);
       }),
       { numRuns: 1000 },
@@ -276,14 +278,15 @@ describe('the laws of scales', () => {
           fc.constantFrom(...readings),
         ),
         (typed, reading) => {
-          const seen = observe(reading, new Map(), typed);
+          const seen = observe(reading, settingsOf({}), typed);
           if (seen.ok) {
             expect(seen.value.typed).toBe(typed);
             expect(seen.value.bands.length).toBeGreaterThan(0);
             for (const band of seen.value.bands) expect(bandsOf(reading)).toContain(band);
           } else {
             expect(seen.refusal.text).not.toBe('');
-            for (const offer of seen.refusal.offers) expect(observe(reading, new Map(), offer).ok).toBe(true);
+            for (const offer of seen.refusal.offers)
+              expect(observe(reading, settingsOf({}), offer).ok).toBe(true);
             expect(seen.refusal.offers.length).toBeGreaterThan(0);
           }
         },

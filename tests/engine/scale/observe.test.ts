@@ -113,7 +113,11 @@ describe('observe() of a quantity', () => {
       'MHz',
       'good',
     );
-    for (const settings of [settingsOf({}), settingsOf({ fsb: null }), new Map([['fsb', 'an option']])]) {
+    for (const settings of [
+      settingsOf({}),
+      settingsOf({ fsb: null }),
+      { settings: new Map([['fsb', 'an option']]), twins: new Map() },
+    ]) {
       expect(verdict(clock, '40 MHz', settings)).toBe('slow|good|fast');
       expect(verdict(clock, '500 Hz', settings)).toBe('none');
       expect(verdict(clock, '500 MHz', settings)).toBe('absurd');

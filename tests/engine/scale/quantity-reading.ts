@@ -1,5 +1,6 @@
+import type { Present } from '../../../engine/model/present.ts';
 import type { Measure, Reading } from '../../../engine/model/reading.ts';
-import type { Setting, SettingValue } from '../../../engine/model/setting.ts';
+import type { Setting } from '../../../engine/model/setting.ts';
 import { readWritten } from '../../../engine/quantity/index.ts';
 import { observe, parseExpect, parseScale } from '../../../engine/scale/index.ts';
 import { plainReading } from '../../helpers/plain-reading.ts';
@@ -23,12 +24,12 @@ export const scaled = (scale: string, unit: string, ...normal: readonly string[]
   readingOf({ kind: 'quantity', unit, scale: taken(parseScale(scale, unit)) }, normal);
 
 /** `settingsOf({ fsb: '66 MHz', cpu: null })`, units written out. */
-export const settingsOf = (
-  values: Readonly<Record<string, string | null>>,
-): ReadonlyMap<string, SettingValue | null> =>
-  new Map(
+export const settingsOf = (values: Readonly<Record<string, string | null>>): Present => ({
+  settings: new Map(
     Object.entries(values).map(([id, text]) => [id, text === null ? null : taken(readWritten(text, null))]),
-  );
+  ),
+  twins: new Map(),
+});
 
 export const quantitySetting = (id: string, unit: string, usual: string | null): Setting => ({
   kind: 'quantity',

@@ -13,7 +13,7 @@ export async function putOnBench(
 ): Promise<void> {
   // As if it had all happened just now: the clock of the answers is another one.
   const entries = walk(tree, ...answers).entries.map((entry): Entry => ({ ...entry, at: ports.clock.now() }));
-  const job = { format: 1, kind: 'job', id: 'job', tree, entries } as const;
+  const job = { format: 1, kind: 'job', id: 'job', tree, laterTrees: [], board: null, entries } as const;
   const stored = await ports.store.create(job, summaryOf('job', replay(tree, entries)));
   if (!stored.ok) throw new Error(stored.problem.kind);
 }

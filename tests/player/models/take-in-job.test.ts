@@ -11,6 +11,8 @@ const jobOf = (...answers: string[]): Job => ({
   kind: 'job',
   id: 'kept',
   tree,
+  laterTrees: [],
+  board: null,
   entries: walk(tree, ...opened, ...answers).entries,
 });
 const fileOf = (job: unknown) => ({ name: 'a job.json', text: JSON.stringify(job) });

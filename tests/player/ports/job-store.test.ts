@@ -30,6 +30,8 @@ const jobOf = (id: string, entries: readonly Entry[] = [opened]): Job => ({
   kind: 'job',
   id,
   tree,
+  laterTrees: [],
+  board: null,
   entries,
 });
 const summaryOf = (id: string, entries: number, at = '2031-04-05T10:00:00+02:00'): JobSummary => ({
