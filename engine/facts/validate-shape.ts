@@ -5,24 +5,32 @@ import type { FactsContext } from './facts-context.ts';
 import { isTable, type RawTable } from './raw.ts';
 import { shapeProblem } from './shape-problem.ts';
 
-let validate: ValidateFunction | null = null;
+const options = {
+  allErrors: true,
+  coerceTypes: true,
+  verbose: true,
+  strict: true,
+  allowUnionTypes: true,
+  strictRequired: false,
+} as const;
 
-function validator(): ValidateFunction {
-  const options = {
-    allErrors: true,
-    coerceTypes: true,
-    verbose: true,
-    strict: true,
-    allowUnionTypes: true,
-  } as const;
-  validate ??= new Ajv2020({ ...options, strictRequired: false }).compile(treeSchema);
+const compiled = new WeakMap<object, ValidateFunction>();
+
+/** Compiled when a file of its kind is first met. */
+function validatorOf(schema: object): ValidateFunction {
+  const validate = compiled.get(schema) ?? new Ajv2020(options).compile(schema);
+  compiled.set(schema, validate);
   return validate;
 }
 
 /** The front-matter with numbers where the schema asks for them; reports whatever has another shape. */
-export function validateShape(front: FrontMatter, context: FactsContext): RawTable {
+export function validateShape(
+  front: FrontMatter,
+  context: FactsContext,
+  schema: object = treeSchema,
+): RawTable {
   const data = structuredCopy(front.data);
-  const check = validator();
+  const check = validatorOf(schema);
   if (!check(data)) for (const error of relevant(check.errors ?? [])) shapeProblem(error, context);
   return isTable(data) ? data : {};
 }
