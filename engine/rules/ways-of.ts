@@ -16,5 +16,8 @@ const targets: {
 const targetsOf = (section: Section): readonly string[] => targets[section.kind](section as never);
 
 /** Which section leads where, by id. */
+export const waysAmong = (sections: readonly Section[]): ReadonlyMap<string, readonly string[]> =>
+  new Map(sections.map((section) => [section.id, targetsOf(section)]));
+
 export const waysOf = ({ sections }: LinkedTree): ReadonlyMap<string, readonly string[]> =>
-  new Map(sections.map(({ section }) => [section.id, targetsOf(section)]));
+  waysAmong(sections.map(({ section }) => section));
