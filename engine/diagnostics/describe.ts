@@ -1,4 +1,6 @@
+import { boardWords } from './board-words.ts';
 import { bodyWords } from './body-words.ts';
+import { caseWords } from './case-words.ts';
 import type { DiagnosticFacts, Severity } from './diagnostic.ts';
 import { frontMatterWords } from './front-matter-words.ts';
 import { sourceWords } from './source-words.ts';
@@ -13,6 +15,8 @@ export const allWords: WordTable<DiagnosticFacts> = {
   ...textWords,
   ...bodyWords,
   ...treeRuleWords,
+  ...caseWords,
+  ...boardWords,
 };
 
 export interface Description {

@@ -1,12 +1,21 @@
 import type { Span } from '../model/span.ts';
 import type { TextProblemFacts } from '../model/text-problem.ts';
+import type { BoardFacts } from './board-facts.ts';
 import type { BodyFacts } from './body-facts.ts';
+import type { CaseFacts } from './case-facts.ts';
 import type { FrontMatterFacts } from './front-matter-facts.ts';
 import type { SourceFacts } from './source-facts.ts';
 import type { TreeRuleFacts } from './tree-rule-facts.ts';
 
 /** The facts of every problem a file can have; the words are in the tables beside them. */
-export type DiagnosticFacts = SourceFacts | FrontMatterFacts | TextProblemFacts | BodyFacts | TreeRuleFacts;
+export type DiagnosticFacts =
+  | CaseFacts
+  | BoardFacts
+  | SourceFacts
+  | FrontMatterFacts
+  | TextProblemFacts
+  | BodyFacts
+  | TreeRuleFacts;
 export type DiagnosticCode = DiagnosticFacts['code'];
 export type Severity = 'error' | 'warning' | 'hint';
 
