@@ -11,11 +11,16 @@ export type LeadLineFacts =
   | { readonly code: 'near-lead-line'; readonly word: string; readonly form: string }
   | { readonly code: 'lead-line-clash'; readonly first: string; readonly second: string }
   | { readonly code: 'lead-line-twice'; readonly word: string }
-  | { readonly code: 'lead-line-alone'; readonly word: string; readonly needs: string }
+  | { readonly code: 'lead-line-alone'; readonly word: string; readonly needs: readonly string[] }
   | { readonly code: 'lead-above-sections'; readonly word: string }
   | { readonly code: 'section-without-lead-line'; readonly title: string }
   | { readonly code: 'task-without-then' }
   | { readonly code: 'task-time'; readonly text: string }
+  | { readonly code: 'proof-tries'; readonly good: number; readonly tries: number }
+  | { readonly code: 'only-if-form' }
+  | { readonly code: 'follow-elsewhere'; readonly url: string }
+  | { readonly code: 'several-ends'; readonly ends: readonly string[] }
+  | { readonly code: 'beside-end' }
   | { readonly code: 'nothing-after'; readonly word: string }
   | { readonly code: 'name-twice'; readonly word: string; readonly name: string }
   | { readonly code: 'fault-without-remedy'; readonly fault: string; readonly several: boolean };
@@ -24,6 +29,8 @@ export type LeadLineFacts =
 export type OutcomeFacts =
   | { readonly code: 'outcomes-without-read' }
   | { readonly code: 'check-without-outcomes' }
+  | { readonly code: 'call-without-outcomes' }
+  | { readonly code: 'call-not-read' }
   | { readonly code: 'outcome-without-link'; readonly text: string }
   | { readonly code: 'outcome-without-arrow' }
   | { readonly code: 'outcome-without-condition' }
@@ -73,7 +80,34 @@ export type LinkFacts =
   | { readonly code: 'setting-without-options'; readonly name: string }
   | { readonly code: 'nothing-to-judge' }
   | { readonly code: 'clauses-exclude'; readonly name: string }
-  | { readonly code: 'cannot-read-twice' };
+  | { readonly code: 'cannot-read-twice' }
+  | { readonly code: 'not-many'; readonly name: string; readonly band: string }
+  | {
+      readonly code: 'how-many';
+      readonly name: string;
+      readonly band: string;
+      readonly told: readonly string[];
+    }
+  | { readonly code: 'members-untold'; readonly name: string; readonly told: readonly string[] }
+  | { readonly code: 'no-condition-named'; readonly name: string; readonly near: readonly string[] }
+  | {
+      readonly code: 'no-value-named';
+      readonly name: string;
+      readonly value: string;
+      readonly values: readonly string[];
+      readonly near: readonly string[];
+    }
+  | { readonly code: 'setting-not-seen'; readonly name: string }
+  | { readonly code: 'tries-not-counted'; readonly name: string }
+  | { readonly code: 'too-few-tries'; readonly name: string; readonly tries: number; readonly enough: number }
+  | {
+      readonly code: 'wrong-file-kind';
+      readonly word: string;
+      readonly kind: FileKind;
+    };
+
+/** What files of this language are, as far as their sections differ. */
+export type FileKind = 'tree' | 'procedure' | 'shared';
 
 /** Problems of the body: of one section's text, or of the names in it. */
 export type BodyFacts = ConditionFacts | LeadLineFacts | OutcomeFacts | ProseFacts | LinkFacts;

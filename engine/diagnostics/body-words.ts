@@ -1,12 +1,16 @@
 import type { BodyFacts } from './body-facts.ts';
-import { anyOf, listed, short } from './phrases.ts';
+import { linkWords } from './link-words.ts';
+import { anyOf, said, short } from './phrases.ts';
 import type { WordTable } from './words.ts';
 
-const meant = (near: readonly string[], fallback: string): string =>
-  near.length === 0 ? fallback : `Did you mean ${anyOf(near)}?`;
-
 const conditionShape =
-  'Write it as `low`, `low, none`, `v5 is low`, `v5 is not good and pg is low`, `all good`, `otherwise` or `cannot read`';
+  'Write it as `low`, `low, none`, `v5 is low`, `v5 is not good and pg is low`, `any lines are stuck`, `all good`, `otherwise` or `cannot read`';
+
+/** What to do with a lead line that does not take a list of names and stands twice. */
+const twice: ReadonlyMap<string, string> = new Map([
+  ...['Do', 'Then', 'Stop', 'Follow', 'End'].map((word) => [word, 'Make two sections of it'] as const),
+  ['Only if', 'Join them in one line with "and"'],
+]);
 
 /** The words for problems of the body. */
 export const bodyWords: WordTable<BodyFacts> = {
@@ -53,15 +57,12 @@ export const bodyWords: WordTable<BodyFacts> = {
   'lead-line-twice': {
     severity: 'error',
     wrong: ({ word }) => `"${word}" stands twice in this section`,
-    mend: ({ word }) =>
-      word === 'Do' || word === 'Then' || word === 'Stop'
-        ? 'Make two sections of it'
-        : 'Put all names into one line',
+    mend: ({ word }) => twice.get(word) ?? 'Put all names into one line',
   },
   'lead-line-alone': {
     severity: 'error',
-    wrong: ({ word, needs }) => `"${word}" stands in a section without "${needs}"`,
-    mend: ({ word, needs }) => `Add the "${needs}" line, or take "${word}" away`,
+    wrong: ({ word, needs }) => `"${word}" stands in a section without ${anyOf(needs)}`,
+    mend: ({ word, needs }) => `Add the ${anyOf(needs)} line, or take "${word}" away`,
   },
   'lead-above-sections': {
     severity: 'error',
@@ -71,7 +72,7 @@ export const bodyWords: WordTable<BodyFacts> = {
   'section-without-lead-line': {
     severity: 'error',
     wrong: ({ title }) => `Nothing says what the section "${short(title)}" is`,
-    mend: () => 'Add Read with outcomes, Do with Then, Fault with Prove, or Stop',
+    mend: () => 'Add Read or Follow with outcomes, Do with Then, Fault with Prove, End, or Stop',
   },
   'task-without-then': {
     severity: 'error',
@@ -81,7 +82,34 @@ export const bodyWords: WordTable<BodyFacts> = {
   'task-time': {
     severity: 'error',
     wrong: ({ text }) => `Cannot read "${short(text)}" as the time of a task`,
-    mend: () => 'Write "Do, 5 minutes: …", "Do, 1.5 hours: …" or "Do, 5 minutes, wait 30 minutes: …"',
+    mend: () =>
+      'Write "Do, 5 minutes: …", "Do, 1.5 hours: …" or "Do, 5 minutes, wait 30 minutes: …", and conditions such as "cards out" behind the time',
+  },
+  'proof-tries': {
+    severity: 'error',
+    wrong: ({ good, tries }) =>
+      tries === 0 ? 'A proof of no tries proves nothing' : `A proof cannot ask for ${good} of ${tries} tries`,
+    mend: () => 'Every try of a proof must succeed: write 20 of 20 `starts`',
+  },
+  'only-if-form': {
+    severity: 'error',
+    wrong: () => 'This does not say what must have been seen before',
+    mend: () => 'Write Only if `v5` is good and `pg` is not low. and nothing else in the paragraph',
+  },
+  'follow-elsewhere': {
+    severity: 'error',
+    wrong: ({ url }) => `"${short(url)}" is not a procedure`,
+    mend: () => 'A procedure is a file of its own: Follow [Title](../procedures/name.md). leads to it',
+  },
+  'several-ends': {
+    severity: 'error',
+    wrong: ({ ends }) => `A walk cannot end as ${said(ends)} at once`,
+    mend: () => 'Give each end a section of its own',
+  },
+  'beside-end': {
+    severity: 'error',
+    wrong: () => 'This stands beside End, where nobody would ever see it',
+    mend: () => 'Put it into the sections that lead here, or into what the end means in the front-matter',
   },
   'nothing-after': {
     severity: 'error',
@@ -108,12 +136,22 @@ export const bodyWords: WordTable<BodyFacts> = {
   'outcomes-without-read': {
     severity: 'error',
     wrong: () => 'These outcomes stand in a section that reads nothing',
-    mend: () => 'Name the readings above them: Read `a`, `b`.',
+    mend: () => 'Name the readings above them, Read `a`, `b`. or the procedure, Follow [Title](file.md).',
   },
   'check-without-outcomes': {
     severity: 'error',
     wrong: () => 'Nothing says where these readings lead',
     mend: () => 'Add a list with a line for each outcome: - low → [Title](#slug)',
+  },
+  'call-without-outcomes': {
+    severity: 'error',
+    wrong: () => 'Nothing says where the ends of this procedure lead',
+    mend: () => 'Add a list with a line for each end: - found → [Title](#slug)',
+  },
+  'call-not-read': {
+    severity: 'error',
+    wrong: () => 'A procedure is followed and not read',
+    mend: () => 'Name one of its ends, or write "otherwise"',
   },
   'outcome-without-link': {
     severity: 'error',
@@ -132,8 +170,8 @@ export const bodyWords: WordTable<BodyFacts> = {
   },
   'outcome-elsewhere': {
     severity: 'error',
-    wrong: ({ url }) => `"${short(url)}" is not a section of this file`,
-    mend: () => 'Link to a section as [Title](#slug); to leave the tree, link to a section with Stop',
+    wrong: ({ url }) => `"${short(url)}" is neither a section of this file nor another tree`,
+    mend: () => 'Link to a section as [Title](#slug), or to a tree beside this one as [Title](memory.md)',
   },
   'outcome-extra': {
     severity: 'error',
@@ -243,74 +281,5 @@ export const bodyWords: WordTable<BodyFacts> = {
     mend: () => 'To show the value of a setting, put it into a code span: `fsb` or `= fsb * 2`',
   },
 
-  'title-differs': {
-    severity: 'warning',
-    wrong: ({ title, heading }) => `The heading "${short(heading)}" is not the title "${short(title)}"`,
-    mend: () => 'Use the same words in both places',
-  },
-  'equal-slugs': {
-    severity: 'error',
-    wrong: ({ slug, title }) => `"#${slug}" already leads to the section "${short(title)}"`,
-    mend: () => 'Give one of the two sections another title',
-  },
-  'no-section-named': {
-    severity: 'error',
-    wrong: ({ slug }) => `No section of this file is called "#${short(slug)}"`,
-    mend: ({ near }) =>
-      meant(
-        near.map((slug) => `#${slug}`),
-        'Add the section, or link to one that exists',
-      ),
-  },
-  'no-reading-named': {
-    severity: 'error',
-    wrong: ({ name }) => `No reading is called "${short(name)}"`,
-    mend: ({ near }) => meant(near, 'Declare it under "readings:" in the front-matter'),
-  },
-  'no-fault-named': {
-    severity: 'error',
-    wrong: ({ name }) => `No fault is called "${short(name)}"`,
-    mend: ({ near }) => meant(near, 'Declare it under "faults:" in the front-matter'),
-  },
-  'nothing-named': {
-    severity: 'error',
-    wrong: ({ name }) => `Neither a reading nor a setting is called "${short(name)}"`,
-    mend: ({ near }) => meant(near, 'Name a reading of this check, or a setting with options'),
-  },
-  'no-band-named': {
-    severity: 'error',
-    wrong: ({ name, band }) => `"${name}" has no band "${short(band)}"`,
-    mend: ({ near, bands }) => meant(near, `Use one of ${listed(bands)}`),
-  },
-  'bare-band': {
-    severity: 'error',
-    wrong: ({ band, readings }) => `"${short(band)}" could speak of any of ${listed(readings)}`,
-    mend: ({ band }) =>
-      band === 'good' ? 'Write "all good", or name the reading: v5 is good' : 'Name the reading: v5 is low',
-  },
-  'not-read-here': {
-    severity: 'error',
-    wrong: ({ name }) => `This check does not read "${name}"`,
-    mend: ({ readings }) => `Add it to the Read line, or ask for ${listed(readings)}`,
-  },
-  'setting-without-options': {
-    severity: 'error',
-    wrong: ({ name }) => `"${name}" is a quantity and has no bands to ask for`,
-    mend: () => 'Conditions ask settings that have options; use a quantity in the limits of a scale',
-  },
-  'nothing-to-judge': {
-    severity: 'error',
-    wrong: () => 'No reading of this check has a normal band, so "all good" says nothing',
-    mend: () => 'Name bands, or write "otherwise"',
-  },
-  'clauses-exclude': {
-    severity: 'error',
-    wrong: ({ name }) => `The clauses about "${name}" leave it no band`,
-    mend: () => 'Join bands of one name with "or": v5 is low or none',
-  },
-  'cannot-read-twice': {
-    severity: 'error',
-    wrong: () => 'This check already has a "cannot read" line',
-    mend: () => 'Take one of them away',
-  },
+  ...linkWords,
 };

@@ -51,7 +51,7 @@ export function linkContext(facts: TreeFacts, sections: ReadonlySet<string>): Li
 }
 
 export function report(
-  context: LinkContext,
+  context: Pick<LinkContext, 'diagnostics'>,
   facts: BodyFacts,
   span: Span,
   more: { fix?: Fix | undefined; related?: Span } = {},

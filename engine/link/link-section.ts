@@ -15,7 +15,10 @@ import type { LinkedSection } from './linked-tree.ts';
 import { placeIn } from './place-in.ts';
 import { type CheckNames, resolveCondition } from './resolve-condition.ts';
 import { resolveNames } from './resolve-names.ts';
+import { resolveOnlyIf } from './resolve-only-if.ts';
+import { resolveSets } from './resolve-sets.ts';
 import { resolveTarget } from './resolve-target.ts';
+import { resolveTries } from './resolve-tries.ts';
 import { resolveValues, type Values } from './resolve-values.ts';
 
 /** What linking makes of one kind of section. */
@@ -55,8 +58,8 @@ const links: { readonly [Kind in SectionSyntax['kind']]: Link<Kind> } = {
         ...base,
         kind: 'task',
         task,
-        sets: {},
-        onlyIf: [],
+        sets: resolveSets(syntax.sets, from, context),
+        onlyIf: resolveOnlyIf(syntax.onlyIf, from, context),
         minutes,
         wait,
         target: target ?? base.id,
@@ -69,11 +72,16 @@ const links: { readonly [Kind in SectionSyntax['kind']]: Link<Kind> } = {
     section: { ...base, kind: 'stop', reason: fillInlines(syntax.reason, values) },
     sound: true,
   }),
-  unknown(_syntax, _base, _from, _values, context) {
-    for (const aspect of ['ways', 'faults', 'readings'] as const) context.open.add(aspect);
-    return null;
-  },
+  call: leftOpen,
+  end: leftOpen,
+  unknown: leftOpen,
 };
+
+/** A section that nothing is made of here: rules would only complain of what is missing. */
+function leftOpen(_syntax: unknown, _base: Base, _from: number, _values: Values, context: LinkContext): null {
+  for (const aspect of ['ways', 'faults', 'readings'] as const) context.open.add(aspect);
+  return null;
+}
 
 /** A section with its names resolved; null where its kind is unknown. */
 export function linkSection(
@@ -170,6 +178,13 @@ function linkFault(
     const named = syntax.faults.find(({ name }) => name === id);
     return named ? [placeIn(from, named)] : [];
   });
-  const section: FaultSection = { ...base, kind: 'fault', onlyIf: [], remedies, proof, proofTries: {} };
+  const section: FaultSection = {
+    ...base,
+    kind: 'fault',
+    onlyIf: resolveOnlyIf(syntax.onlyIf, from, context),
+    remedies,
+    proof,
+    proofTries: resolveTries(syntax.proof, from, context),
+  };
   return { section, sound: faults.length === syntax.faults.length, faultSpans };
 }

@@ -1,6 +1,7 @@
 import type { Staged } from '../diagnostics/staged.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
 import type { BodySyntax } from '../read/body-syntax.ts';
+import { checkFileKind } from './check-file-kind.ts';
 import { fillBlocks } from './fill-values.ts';
 import { type LinkContext, linkContext, report } from './link-context.ts';
 import { linkSection } from './link-section.ts';
@@ -23,6 +24,7 @@ export function linkTree(
   if (sections.length === 0) noSections(head, context);
   checkTitle(head, context);
   checkSlugs(sections, context);
+  checkFileKind(sections, 'tree', context);
   const values = resolveValues(head.syntax.mentions, head.from, context);
   for (const link of head.syntax.mentions.links) resolveTarget(link, head.from, context);
   const linked = sections.flatMap((section) => linkSection(section, context) ?? []);

@@ -2,8 +2,11 @@ import type { Reading } from '../model/reading.ts';
 import type { Condition } from '../model/section.ts';
 import type { ClauseSyntax, ConditionSyntax } from '../read/condition-syntax.ts';
 import type { Named } from '../read/named.ts';
-import { bandsOf } from '../scale/index.ts';
+import { isBand, type Subject } from './is-band.ts';
 import { type LinkContext, only, report } from './link-context.ts';
+import { narrow } from './narrow.ts';
+import { resolveMembers } from './resolve-members.ts';
+import { subjectOf } from './subject-of.ts';
 
 /** The check whose condition is resolved. */
 export interface CheckNames {
@@ -14,10 +17,6 @@ export interface CheckNames {
 }
 
 type Bands = ReadonlyMap<string, readonly string[]>;
-interface Subject {
-  readonly name: string;
-  readonly bands: readonly string[];
-}
 
 /** What people write for the conditions that are no bands. */
 const phrases: ReadonlyMap<string, string> = new Map([
@@ -51,7 +50,7 @@ export function resolveCondition(
     const said = clauseBands(clause, syntax.clauses.length, check, base, context);
     if (said === null) sound = false;
     else if (!narrow(bands, said)) {
-      const at = clause.kind === 'bands' ? (clause.bands[0] ?? clause.name) : clause;
+      const at = clause.kind === 'all-good' ? clause : (clause.bands[0] ?? clause.name);
       const name = [...said.keys()].find((each) => bands.get(each)?.length === 0) ?? '';
       report(
         context,
@@ -62,17 +61,6 @@ export function resolveCondition(
     }
   }
   return sound ? { kind: 'bands', bands: Object.fromEntries(bands) } : null;
-}
-
-/** Two clauses about one name must both hold; false where they leave it nothing. */
-function narrow(bands: Map<string, readonly string[]>, said: Bands): boolean {
-  let possible = true;
-  for (const [name, allowed] of said) {
-    const both = bands.get(name)?.filter((band) => allowed.includes(band)) ?? allowed;
-    bands.set(name, both);
-    possible &&= both.length > 0;
-  }
-  return possible;
 }
 
 function clauseBands(
@@ -89,6 +77,11 @@ function clauseBands(
     if (judged.length > 0 || check.readings.length < check.names.length) return new Map(judged);
     report(context, { code: 'nothing-to-judge' }, { from: base + clause.from, to: base + clause.to });
     return null;
+  }
+  if (clause.kind === 'members') {
+    const subject = namedSubject(clause.name, check, base, context);
+    const bands = subject && resolveMembers(clause, subject, base, context);
+    return subject && bands && new Map([[subject.name, bands]]);
   }
   if (clause.name === null && clauses === 1 && isPhrase(clause.bands, base, context)) return null;
   const subject =
@@ -118,12 +111,12 @@ function bareSubject(
   context: LinkContext,
 ): Subject | null {
   const [reading] = check.readings;
-  if (check.names.length === 1) return reading ? { name: reading.id, bands: bandsOf(reading) } : null;
+  if (check.names.length === 1) return reading ? subjectOf(reading) : null;
   const [first] = bands;
   if (first === undefined) return null;
   const span = { from: base + first.from, to: base + first.to };
   const having = check.readings
-    .filter((each) => bandsOf(each).includes(first.name))
+    .filter((each) => subjectOf(each).bands.includes(first.name))
     .map((each) => `${each.id} is ${first.name}`);
   const fix = only(first.name === 'good' ? ['all good'] : having, span);
   report(context, { code: 'bare-band', band: first.name, readings: check.names }, span, { fix });
@@ -134,11 +127,11 @@ function namedSubject(named: Named, check: CheckNames, base: number, context: Li
   const { name } = named;
   const span = { from: base + named.from, to: base + named.to };
   const reading = check.readings.find((each) => each.id === name);
-  if (reading) return { name, bands: bandsOf(reading) };
+  if (reading) return subjectOf(reading);
   const setting = context.settings.get(name);
   if (setting?.kind === 'options') {
     context.settingsUsed.add(name);
-    return { name, bands: setting.options.map((option) => option.name) };
+    return { name, bands: setting.options.map((option) => option.name), each: null };
   }
   if (setting) report(context, { code: 'setting-without-options', name }, span);
   else if (context.readings.has(name))
@@ -149,14 +142,4 @@ function namedSubject(named: Named, check: CheckNames, base: number, context: Li
     report(context, { code: 'nothing-named', name, near }, span, { fix: only(near, span) });
   }
   return null;
-}
-
-function isBand(band: Named, { name, bands }: Subject, base: number, context: LinkContext): boolean {
-  if (bands.includes(band.name)) return true;
-  const span = { from: base + band.from, to: base + band.to };
-  const near = context.near(band.name, bands);
-  report(context, { code: 'no-band-named', name, band: band.name, bands, near }, span, {
-    fix: only(near, span),
-  });
-  return false;
 }

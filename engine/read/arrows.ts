@@ -42,11 +42,12 @@ export function arrowBefore(before: string): FoundArrow | null {
 }
 
 const strict = /→|->/;
-const toSection = /(?:→|->|[-=]{1,2}>|⇒|⟶|➔|➜|➡|—|–|&rarr;|-&gt;)\s{0,8}\[[^\]\n]{0,200}\]\(\s{0,8}<?#/;
+const toSection =
+  /(?:→|->|[-=]{1,2}>|⇒|⟶|➔|➜|➡|—|–|&rarr;|-&gt;)\s{0,8}\[[^\]\n]{0,200}\]\(\s{0,8}<?(?:#|(?![a-z]+:)[^\s()<>]{1,200}\.md\b)/i;
 const codeSpan = /`[^`\n]*`/g;
 
 /** Whether a line has an arrow outside code. */
 export const hasArrow = (line: string): boolean => strict.test(line.replace(codeSpan, ''));
 
-/** Whether a line leads by an arrow, or something like one, to a section of the file. */
+/** Whether a line leads by an arrow, or something like one, to a section of this file or to another file. */
 export const leadsToSection = (line: string): boolean => toSection.test(line);

@@ -15,8 +15,9 @@ export function buildSection(
   const leads = parts.filter((part) => part.kind === 'lead');
   checkLeads(leads, base.doubtful, context);
   const maker = leads.find(({ lead }) => leadLines[lead.word].makes !== null);
-  if (maker?.lead.word !== 'Read' && !base.doubtful) checkStrayOutcomes(parts, context);
   const kind = maker && leadLines[maker.lead.word].makes;
+  const branches = kind ? sectionKinds[kind].branches : false;
+  if (!branches && !base.doubtful) checkStrayOutcomes(parts, context);
   if (maker === undefined || kind === null || kind === undefined) {
     const explained = base.doubtful || leads.length > 0 || parts.some((part) => part.kind === 'outcomes');
     if (!explained) report(context, { code: 'section-without-lead-line', title: base.title }, base.titleSpan);

@@ -39,12 +39,12 @@ function checkClash(leads: readonly LeadPart[], context: ReadContext): void {
   }
 }
 
-/** `Then` without `Do`, `Prove` without `Fault`. */
+/** `Then` without `Do`, `Prove` without `Fault`, `Only if` without either. */
 function checkAlone(leads: readonly LeadPart[], context: ReadContext): void {
   const words = new Set<string>(leads.map(({ lead }) => lead.word));
   for (const { lead, span } of leads) {
     const needs = leadLines[lead.word].completes;
-    if (needs !== null && !words.has(needs))
+    if (needs.length > 0 && !needs.some((word) => words.has(word)))
       report(context, { code: 'lead-line-alone', word: lead.word, needs }, span);
   }
 }

@@ -3,6 +3,8 @@ import type { Fix } from '../diagnostics/diagnostic.ts';
 import type { ClauseSyntax, ConditionSyntax } from './condition-syntax.ts';
 import type { Named } from './named.ts';
 
+type Quantifier = Extract<ClauseSyntax, { readonly kind: 'members' }>['quantifier'];
+
 /** A problem inside a condition: offsets count from the start of its text. */
 export interface ConditionProblem {
   readonly facts: ConditionFacts;
@@ -21,7 +23,6 @@ export interface ParsedCondition {
 const instead: ReadonlyMap<string, string> = new Map([
   ['=', 'is'],
   ['==', 'is'],
-  ['are', 'is'],
   ['!=', 'is not'],
   ['≠', 'is not'],
   ["isn't", 'is not'],
@@ -32,8 +33,10 @@ const instead: ReadonlyMap<string, string> = new Map([
   [';', 'and'],
 ]);
 
-const tokenPattern = /,|;|[=!≠|&]+|[^\s,;=!≠|&`]+/g;
+/** A code span that names a procedure's own reading is one word: `` `r_gnd of v5` ``. */
+const tokenPattern = /`[\p{L}\p{N}_]+ of [^`\n]+`|,|;|[=!≠|&]+|[^\s,;=!≠|&`]+/gu;
 const joins = new Set([',', 'or', 'and']);
+const quantifiers = ['any', 'all', 'one', 'several'] as const;
 
 /**
  * Reads the text of a condition.
@@ -59,7 +62,9 @@ function plainTokens(text: string, problems: ConditionProblem[]): Named[] {
     const to = from + match[0].length;
     const word = instead.get(match[0]);
     if (word === undefined) {
-      tokens.push({ name: match[0].replace(/\\([!-/:-@[-`{-~])/g, '$1'), from, to });
+      const ticks = match[0].startsWith('`') ? 1 : 0;
+      const name = match[0].slice(ticks, match[0].length - ticks).replace(/\\([!-/:-@[-`{-~])/g, '$1');
+      tokens.push({ name, from: from + ticks, to: to - ticks });
       continue;
     }
     problems.push({
@@ -132,8 +137,18 @@ class ClauseReader {
       this.at += 2;
       return { kind: 'all-good', from: first.from, to };
     }
+    const members = this.membersAt(this.at);
+    if (members) {
+      this.at = members.next;
+      if (this.tokens[this.at]?.name === 'not') return this.expected('the bands themselves');
+      const bands = this.bands();
+      return bands && { kind: 'members', quantifier: members.quantifier, name: members.name, bands };
+    }
     const named = this.isNamed(this.at);
-    if (named) this.at += 2;
+    if (named) {
+      this.checkIs(this.tokens[this.at + 1]);
+      this.at += 2;
+    }
     const not = this.tokens[this.at]?.name === 'not';
     if (not) this.at += 1;
     const bands = this.bands();
@@ -170,12 +185,36 @@ class ClauseReader {
     if (this.tokens[next]?.name === ',') next += 1;
     if (this.tokens[next]?.name === 'or') next += 1;
     if (next === this.at || this.tokens[next]?.name === 'and') return null;
-    return this.isNamed(next) || this.isAllGood(next) ? null : next;
+    const clause = this.isNamed(next) || this.isAllGood(next) || this.membersAt(next) !== null;
+    return clause ? null : next;
   }
 
   private isNamed(at: number): boolean {
     const name = this.tokens[at]?.name;
-    return name !== undefined && !joins.has(name) && this.tokens[at + 1]?.name === 'is';
+    return name !== undefined && !joins.has(name) && this.isVerb(at + 1);
+  }
+
+  private isVerb(at: number): boolean {
+    const name = this.tokens[at]?.name;
+    return name === 'is' || name === 'are';
+  }
+
+  /** One reading is, many alike are. */
+  private checkIs(verb: Named | undefined): void {
+    if (verb?.name !== 'are') return;
+    const { from, to } = verb;
+    const fix = { title: 'Write "is"', edits: [{ from, to, insert: 'is' }] };
+    this.problems.push({ facts: { code: 'condition-word', word: 'are', instead: 'is' }, from, to, fix });
+  }
+
+  /** `any lines are`, `one of lines is`: how many of what, and where the bands begin. */
+  private membersAt(at: number): { quantifier: Quantifier; name: Named; next: number } | null {
+    const word = this.tokens[at]?.name.toLowerCase();
+    const quantifier = quantifiers.find((each) => each === word);
+    const of = this.tokens[at + 1]?.name === 'of' && !this.isVerb(at + 2) ? 1 : 0;
+    const name = this.tokens[at + 1 + of];
+    if (quantifier === undefined || name === undefined || joins.has(name.name)) return null;
+    return this.isVerb(at + 2 + of) ? { quantifier, name, next: at + 3 + of } : null;
   }
 
   private isAllGood(at: number): boolean {

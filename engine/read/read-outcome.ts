@@ -8,6 +8,7 @@ import { readInlines } from './prose/read-inlines.ts';
 import { readLink } from './prose/read-link.ts';
 import { spanOf } from './prose/span-of.ts';
 import { type ReadContext, replacing, report } from './read-context.ts';
+import { reportCondition } from './report-condition.ts';
 import type { LinkSyntax, OutcomeSyntax } from './section-syntax.ts';
 
 /** One line of an outcome list; null where not even an arrow can be found.
@@ -71,21 +72,14 @@ function conditionOf(
     );
     return { condition: null, written, span };
   }
-  const { condition, problems } = parseCondition(written);
-  for (const problem of problems) {
-    const place = { from: from + problem.from, to: from + Math.max(problem.to, problem.from) };
-    const fix = problem.fix && {
-      title: problem.fix.title,
-      edits: problem.fix.edits.map((edit) => ({ ...edit, from: from + edit.from, to: from + edit.to })),
-    };
-    report(context, problem.facts, place, fix);
-  }
-  return { condition, written, span };
+  const parsed = parseCondition(written);
+  reportCondition(parsed, from, context);
+  return { condition: parsed.condition, written, span };
 }
 
 function outcomeLink(node: Link, context: ReadContext): LinkSyntax | null {
   const link = readLink(node, context);
-  if (link.section !== null) return link;
+  if (link.section !== null || link.file !== null) return link;
   report(context, { code: 'outcome-elsewhere', url: link.url }, link.span);
   return null;
 }

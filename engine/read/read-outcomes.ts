@@ -10,11 +10,12 @@ import { readOutcome } from './read-outcome.ts';
 import { leadLineThatBegins, piecesOf } from './read-paragraph.ts';
 import type { OutcomeSyntax } from './section-syntax.ts';
 
-/** Whether a list holds outcomes. Below a `Read` any arrow says so; elsewhere only one that leads to a section. */
-export function isOutcomeList(list: List, text: string, check: boolean): boolean {
+/** Whether a list holds outcomes. Below a `Read` or `Follow` any arrow says so; elsewhere only one that leads to a section
+ *  or to another file. */
+export function isOutcomeList(list: List, text: string, branches: boolean): boolean {
   return list.children.some((item) => {
     const line = linesOf(text, spanOf(item))[0]?.text ?? '';
-    return leadsToSection(line) || (check && hasArrow(line));
+    return leadsToSection(line) || (branches && hasArrow(line));
   });
 }
 

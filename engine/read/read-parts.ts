@@ -1,6 +1,8 @@
 import type { Blockquote, Code, RootContent } from '../parse/parse-body.ts';
 import { hasArrow, leadsToSection } from './arrows.ts';
 import { readHazard } from './hazards/read-hazard.ts';
+import { sectionKinds } from './kinds/index.ts';
+import { leadLines } from './leads/index.ts';
 import { laterLines, linesOf } from './lines.ts';
 import type { Part } from './parts.ts';
 import { readBlocks, readQuoted } from './prose/read-blocks.ts';
@@ -17,24 +19,29 @@ export function readParts(nodes: readonly RootContent[], context: ReadContext): 
       node.type === 'paragraph' ? [[node, readParagraph(node, context)] as const] : [],
     ),
   );
-  const isRead = (part: Part) => part.kind === 'lead' && part.lead.word === 'Read';
-  const check = [...paragraphs.values()].some((parts) => parts.some(isRead));
+  const branches = [...paragraphs.values()].some((parts) => parts.some(makesBranches));
   return nodes.flatMap((node) => {
     if (node.type === 'paragraph') {
       checkUnspacedHeading(node, context);
       checkOutcomeLines(node, context);
       return paragraphs.get(node) ?? [];
     }
-    return readOther(node, check, context);
+    return readOther(node, branches, context);
   });
 }
 
-function readOther(node: RootContent, check: boolean, context: ReadContext): Part[] {
+/** `Read` and `Follow` are followed by a list of outcomes. */
+function makesBranches(part: Part): boolean {
+  const kind = part.kind === 'lead' ? leadLines[part.lead.word].makes : null;
+  return kind !== null && sectionKinds[kind].branches;
+}
+
+function readOther(node: RootContent, branches: boolean, context: ReadContext): Part[] {
   switch (node.type) {
     case 'blockquote':
       return readQuote(node, context);
     case 'list':
-      if (isOutcomeList(node, context.text, check)) return readOutcomes(node, context);
+      if (isOutcomeList(node, context.text, branches)) return readOutcomes(node, context);
       break;
     case 'code':
       checkIndented(node, context);

@@ -3,9 +3,18 @@ import type { Span } from '../model/span.ts';
 import type { ClauseSyntax, ConditionSyntax } from './condition-syntax.ts';
 import type { Named } from './named.ts';
 
-/** A link as it is written. `section` is the slug it names in this file, percent-decoded; null if it leads elsewhere. */
+/** A link as it is written.
+ *
+ *      #power-good          file null         section `power-good`
+ *      ../trees/memory.md   file as written   section null
+ *      memory.md#banks      file `memory.md`  section `banks`, a slug of that file
+ *      https://…            file null         section null
+ */
 export interface LinkSyntax {
   readonly url: string;
+  /** The relative path of another Markdown file, percent-decoded; null for this file and for everything else. */
+  readonly file: string | null;
+  /** The slug it names in that file or in this one, percent-decoded; null where it names none. */
   readonly section: string | null;
   /** The address alone, without its brackets. */
   readonly span: Span;
@@ -87,7 +96,8 @@ export interface OnlyIfSyntax {
 /** ``Follow [Short on a rail](../procedures/short-on-a-rail.md) with `rail` = `v5`.`` */
 export interface CallSyntax extends SectionBase {
   readonly kind: 'call';
-  readonly procedure: { readonly url: string; readonly title: string; readonly span: Span };
+  /** `file` is a relative path, percent-decoded; the span is the address's. */
+  readonly procedure: { readonly file: string; readonly title: string; readonly span: Span };
   readonly given: readonly { readonly name: Named; readonly value: Named }[];
   /** Conditions speak of the procedure's ends as bare bands. */
   readonly outcomes: readonly OutcomeSyntax[];

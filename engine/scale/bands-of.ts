@@ -15,7 +15,7 @@ const bands: {
 };
 
 /** All bands of a reading, in order. */
-export function bandsOf({ measure }: Reading): readonly string[] {
+export function bandsOf({ measure }: Pick<Reading, 'measure'>): readonly string[] {
   return bands[measure.kind](measure as never);
 }
 

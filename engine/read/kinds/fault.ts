@@ -3,11 +3,13 @@ import type { Named } from '../named.ts';
 import type { Part } from '../parts.ts';
 import { report } from '../read-context.ts';
 import type { ProseSyntax, RemedySyntax } from '../section-syntax.ts';
+import { onlyIfOf } from './only-if-of.ts';
 import type { SectionKind } from './section-kind.ts';
 
 export const fault: SectionKind<'Fault'> = {
   kind: 'fault',
   word: 'Fault',
+  branches: false,
   build({ base, lead, leadSpan, parts }, context) {
     const faults = lead.names;
     const { own, remedies } = deal(parts, faults);
@@ -27,8 +29,8 @@ export const fault: SectionKind<'Fault'> = {
       kind: 'fault',
       faults,
       remedies,
-      proof: proof.map((name) => ({ ...name, tries: null })),
-      onlyIf: null,
+      proof,
+      onlyIf: onlyIfOf(parts),
     };
   },
 };

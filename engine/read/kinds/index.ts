@@ -1,8 +1,10 @@
+import { call } from './call.ts';
 import { check } from './check.ts';
+import { end } from './end.ts';
 import { fault } from './fault.ts';
 import type { MadeKind } from './section-kind.ts';
 import { stop } from './stop.ts';
 import { task } from './task.ts';
 
 /** Every kind of section. */
-export const sectionKinds = { check, task, fault, stop } satisfies Record<MadeKind, unknown>;
+export const sectionKinds = { check, task, call, end, fault, stop } satisfies Record<MadeKind, unknown>;

@@ -1,4 +1,3 @@
-import type { Section } from '../../model/section.ts';
 import type { Span } from '../../model/span.ts';
 import type { Lead, LeadOf, LeadWord } from '../leads/lead-line.ts';
 import type { Part } from '../parts.ts';
@@ -15,11 +14,13 @@ export interface Material<L extends Lead = Lead> {
 }
 
 /** What a lead line can make. */
-export type MadeKind = Exclude<Section['kind'], 'call' | 'hand-over'>;
+export type MadeKind = Exclude<SectionSyntax['kind'], 'unknown'>;
 
 /** One kind of section: a row of the table in `index.ts`. */
 export interface SectionKind<Word extends LeadWord = LeadWord> {
   readonly kind: MadeKind;
   readonly word: Word;
+  /** It has a list of outcomes. */
+  readonly branches: boolean;
   build(material: Material<LeadOf<Word>>, context: ReadContext): SectionSyntax;
 }

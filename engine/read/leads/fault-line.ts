@@ -1,4 +1,4 @@
 import { namesLine } from './names-line.ts';
 
 /** ``Fault `x`.`` says that the root cause is found. */
-export const faultLine = namesLine('Fault', { makes: 'fault', completes: null });
+export const faultLine = namesLine('Fault', { makes: 'fault', completes: [] });

@@ -4,7 +4,7 @@ import type { PhrasingContent } from '../../parse/parse-body.ts';
 import type { MadeKind } from '../kinds/section-kind.ts';
 import type { Named } from '../named.ts';
 import type { ReadContext } from '../read-context.ts';
-import type { LinkSyntax } from '../section-syntax.ts';
+import type { CallSyntax, ConditionPair, LinkSyntax, OnlyIfSyntax, ProofName } from '../section-syntax.ts';
 
 interface NamesLead<Word> {
   readonly word: Word;
@@ -15,13 +15,22 @@ interface NamesLead<Word> {
 export type Lead =
   | NamesLead<'Read'>
   | NamesLead<'Fault'>
-  | NamesLead<'Prove'>
+  | NamesLead<'End'>
+  | { readonly word: 'Prove'; readonly names: readonly ProofName[] }
   | {
       readonly word: 'Do';
       readonly task: readonly Inline[];
       readonly minutes: number | null;
       readonly wait: number;
+      readonly sets: readonly ConditionPair[];
     }
+  | {
+      readonly word: 'Follow';
+      /** Its file is null where it leads to a section of this file. */
+      readonly procedure: LinkSyntax & { readonly title: string };
+      readonly given: CallSyntax['given'];
+    }
+  | { readonly word: 'Only if'; readonly clauses: OnlyIfSyntax['clauses'] }
   | { readonly word: 'Then'; readonly link: LinkSyntax }
   | { readonly word: 'Stop'; readonly reason: readonly Inline[] };
 
@@ -41,9 +50,9 @@ export interface LeadLine {
   readonly word: LeadWord;
   /** How it is written, for messages. */
   readonly form: string;
-  /** The kind of section it makes, or the lead line that it completes. */
+  /** The kind of section it makes, or the lead lines of which it completes one. */
   readonly makes: MadeKind | null;
-  readonly completes: LeadWord | null;
+  readonly completes: readonly LeadWord[];
   /** How a line begins that can hardly be anything else, even in the middle of a paragraph. */
   readonly begins: RegExp;
   /** What the piece says if it is this lead line and nothing else, else null. */

@@ -11,7 +11,7 @@ export const stopLine: LeadLine = {
   word: 'Stop',
   form: 'Stop: why.',
   makes: 'stop',
-  completes: null,
+  completes: [],
   begins: /^Stop:\s/,
   read(piece, context) {
     const first = piece.nodes[0];

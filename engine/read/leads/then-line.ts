@@ -11,7 +11,7 @@ export const thenLine: LeadLine = {
   word: 'Then',
   form: 'Then → [Title](#slug)',
   makes: null,
-  completes: 'Do',
+  completes: ['Do'],
   begins: /^Then\s*(?:→|->)/,
   read({ nodes }, context) {
     const [word, link, end] = nodes;

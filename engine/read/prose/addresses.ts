@@ -5,9 +5,13 @@ const script = /<script|\bon\w+\s*=|javascript:|<foreignObject/i;
 
 /** Whether a link may lead to this address: the web, a mailbox, a section, a Markdown file beside this one. */
 export function isLinkAddress(url: string): boolean {
-  if (url.startsWith('#') || scheme.test(url)) return true;
+  return url.startsWith('#') || scheme.test(url) || markdownFile(url) !== null;
+}
+
+/** The path of the Markdown file that a link leads to, as it is written; null where it leads to none. */
+export function markdownFile(url: string): string | null {
   const [file = ''] = url.split('#', 1);
-  return relativeFile.test(file) && /\.md$/i.test(file);
+  return relativeFile.test(file) && /\.md$/i.test(file) ? file : null;
 }
 
 /** Whether a picture may come from this address: a file beside this one, or the picture itself without script. */

@@ -1,19 +1,27 @@
 import type { Link } from '../../parse/parse-body.ts';
 import type { ReadContext } from '../read-context.ts';
 import type { LinkSyntax } from '../section-syntax.ts';
+import { markdownFile } from './addresses.ts';
 import { spanOf } from './span-of.ts';
 
-/** The address of a link, and the section of this file it names. */
+/** The address of a link, and the file and the section it names. */
 export function readLink(link: Link, context: ReadContext): LinkSyntax {
-  return { url: link.url, section: sectionOf(link.url), span: addressSpan(link, context.text) };
+  const { url } = link;
+  const file = markdownFile(url);
+  const slug = file === null && !url.startsWith('#') ? '' : url.slice((file?.length ?? 0) + 1);
+  return {
+    url,
+    file: file === null ? null : decoded(file),
+    section: slug === '' && !url.startsWith('#') ? null : decoded(slug),
+    span: addressSpan(link, context.text),
+  };
 }
 
-function sectionOf(url: string): string | null {
-  if (!url.startsWith('#')) return null;
+function decoded(text: string): string {
   try {
-    return decodeURIComponent(url.slice(1));
+    return decodeURIComponent(text);
   } catch {
-    return url.slice(1);
+    return text;
   }
 }
 

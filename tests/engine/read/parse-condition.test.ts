@@ -11,6 +11,7 @@ function drawn(condition: ConditionSyntax | null): string {
     .map((clause) => {
       if (clause.kind === 'all-good') return 'all';
       const bands = clause.bands.map(({ name }) => name).join('|');
+      if (clause.kind === 'members') return `${clause.quantifier} ${clause.name.name} ∈ ${bands}`;
       return `${clause.name ? `${clause.name.name} ` : ''}${clause.not ? '∉' : '∈'} ${bands}`;
     })
     .join(' & ');
