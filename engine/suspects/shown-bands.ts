@@ -1,12 +1,19 @@
 import type { Fault, Share } from '../model/fault.ts';
 import type { Reading } from '../model/reading.ts';
+import type { Setting } from '../model/setting.ts';
 import { bandsOf } from '../scale/index.ts';
-import { unmetShare } from './unmet-share.ts';
+import { type Draws, drawsOf } from './draws.ts';
+import type { PossibleBands } from './possible-bands.ts';
+import { possibleUsually } from './possible-usually.ts';
+import { even, sharesAtRest } from './shares-at-rest.ts';
+import { writtenShares } from './written-shares.ts';
 
 /** Why a fault shows these bands in a reading. */
 export type ShownHow =
-  /** The author said so. */
+  /** The author said so, of this reading or of the one it is like. */
   | 'written'
+  /** It is computed: what the readings it is computed from allow. */
+  | 'derived'
   /** The fault takes away something the reading needs, always or in a share of the cases. */
   | 'hidden'
   /** `rest: unknown`: any band, none likelier than another. */
@@ -24,26 +31,42 @@ export interface Shown {
 export interface ReadingsAndFaults {
   readonly readings: readonly Reading[];
   readonly faults: readonly Fault[];
+  /** What derived readings are worked out with, at their usual values. */
+  readonly settings?: readonly Setting[];
 }
 
 /** What one fault shows in every reading of its tree, by reading. The first that applies:
  *
- *      written   shows: { v5: low }
+ *      written   shows: { v5: low }, here or for the reading that this one is like
+ *      derived   computed from other readings, whatever they show
  *      hidden    needs something that the fault breaks, directly or through the needs of the needed
  *      unknown   the fault has `rest: unknown`
- *      free      the reading has `normal: any`
+ *      free      the reading has `normal: any`, as the ends of a call do
  *      normal    everything else
  */
-export function shownBands(tree: ReadingsAndFaults, fault: Fault): ReadonlyMap<string, Shown> {
+export function shownBands(
+  tree: ReadingsAndFaults,
+  fault: Fault,
+  possible: PossibleBands = possibleUsually(tree, fault),
+): ReadonlyMap<string, Shown> {
   const readings = new Map(tree.readings.map((reading) => [reading.id, reading]));
-  return new Map(tree.readings.map((reading) => [reading.id, shownIn(reading, readings, fault)]));
+  const draws = drawsOf(tree, fault, possible);
+  return new Map(tree.readings.map((reading) => [reading.id, shownIn(reading, readings, fault, draws)]));
 }
 
-function shownIn(reading: Reading, readings: ReadonlyMap<string, Reading>, fault: Fault): Shown {
-  const written = fault.shows.find((shows) => shows.reading === reading.id);
-  if (written !== undefined) return { how: 'written', shares: written.shares };
+function shownIn(
+  reading: Reading,
+  readings: ReadonlyMap<string, Reading>,
+  fault: Fault,
+  draws: Draws,
+): Shown {
+  const written = writtenShares(reading, readings, fault);
+  if (written !== null && reading.from === null) return { how: 'written', shares: written.shares };
+  if (reading.from !== null) {
+    return { how: written === null ? 'derived' : 'written', shares: sharesDrawn(reading.id, draws) };
+  }
   const open = shownWhileOpen(reading, fault);
-  const hidden = unmetShare(reading, readings, fault);
+  const hidden = draws.hiddenShare(reading.id);
   if (hidden === 0) return open;
   if (reading.hidden === null) return { how: 'unknown', shares: even(bandsOf(reading)) };
   return { how: 'hidden', shares: mix(reading.hidden, hidden, open.shares) };
@@ -51,13 +74,18 @@ function shownIn(reading: Reading, readings: ReadonlyMap<string, Reading>, fault
 
 /** What a reading shows while nothing is missing that it needs. */
 function shownWhileOpen(reading: Reading, fault: Fault): Shown {
-  if (fault.rest === 'unknown') return { how: 'unknown', shares: even(bandsOf(reading)) };
-  if (reading.normal === 'any') return { how: 'free', shares: even(bandsOf(reading)) };
-  return { how: 'normal', shares: even(reading.normal) };
+  const how = fault.rest === 'unknown' ? 'unknown' : reading.normal === 'any' ? 'free' : 'normal';
+  return { how, shares: sharesAtRest(reading, fault) };
 }
 
-const even = (bands: readonly string[]): readonly Share[] =>
-  bands.map((band) => ({ band, share: 1 / bands.length }));
+function sharesDrawn(id: string, draws: Draws): readonly Share[] {
+  const shares = new Map<string, number>();
+  for (const { drawn, share } of draws.draw(id, new Map())) {
+    const band = draws.bandOf(id, drawn);
+    if (band !== undefined) shares.set(band, (shares.get(band) ?? 0) + share);
+  }
+  return [...shares].map(([band, share]) => ({ band, share }));
+}
 
 /** `share` of `band`, and the rest as `others` divide it; `band` stands first. */
 function mix(band: string, share: number, others: readonly Share[]): readonly Share[] {
