@@ -54,6 +54,12 @@ export type ProseFacts =
   | { readonly code: 'lazy-quote'; readonly line: string }
   | { readonly code: 'hazard-form'; readonly word: string }
   | { readonly code: 'hazard-place'; readonly word: string }
+  | {
+      readonly code: 'hazard-missing';
+      readonly words: string;
+      readonly is: string;
+      readonly signal: string;
+    }
   | { readonly code: 'html'; readonly text: string }
   | { readonly code: 'link-definition'; readonly label: string; readonly url: string }
   | { readonly code: 'link-address'; readonly url: string }

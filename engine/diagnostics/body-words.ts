@@ -255,6 +255,12 @@ export const bodyWords: WordTable<BodyFacts> = {
     mend: ({ word }) =>
       `Make it a quote at the very left: "> **${word.charAt(0).toUpperCase()}${word.slice(1)}** …"`,
   },
+  'hazard-missing': {
+    severity: 'warning',
+    wrong: ({ words, is }) => `"${short(words)}" is ${is}, and no hazard warns of it`,
+    mend: ({ signal }) =>
+      `Say what can happen and how to avoid it in a quote above: "> **${signal.charAt(0).toUpperCase()}${signal.slice(1)}** …"`,
+  },
   html: {
     severity: 'error',
     wrong: ({ text }) => `"${short(text)}" is HTML, which trees do not have`,

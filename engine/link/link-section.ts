@@ -44,6 +44,7 @@ export function linkSection(
       faultSpans: [],
       ...made,
       titleSpan: placeIn(from, syntax.titleSpan),
+      risks: syntax.risks.map((risk) => ({ ...risk, span: placeIn(from, risk.span) })),
       leadSpan: placeIn(from, syntax.leadSpan),
     }
   );

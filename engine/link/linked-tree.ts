@@ -2,6 +2,7 @@ import type { Block, Hazard } from '../model/prose.ts';
 import type { Section } from '../model/section.ts';
 import type { Span } from '../model/span.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
+import type { Risk } from '../read/risks/find-risks.ts';
 
 /** What could not be understood everywhere: a rule about it would only complain of the consequences. */
 export type Aspect = 'ways' | 'faults' | 'readings';
@@ -15,6 +16,8 @@ export interface LinkedSection {
   readonly outcomeSpans: readonly Span[];
   /** One for each remedy of a fault section. */
   readonly faultSpans: readonly Span[];
+  /** What it tells to do that must be warned of. */
+  readonly risks: readonly Risk[];
   /** Everything in it could be resolved. */
   readonly sound: boolean;
 }

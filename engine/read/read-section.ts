@@ -9,6 +9,7 @@ import { spanOf } from './prose/span-of.ts';
 import { wordsOf } from './prose/words-of.ts';
 import { type ReadContext, readContext, report } from './read-context.ts';
 import { readParts } from './read-parts.ts';
+import { risksOf } from './risks/risks-of.ts';
 import type { SectionSyntax } from './section-syntax.ts';
 
 /** Problems after which it is no wonder that a lead line or an outcome is missing. */
@@ -36,6 +37,7 @@ export function readSection(text: string): Staged<SectionSyntax> {
     titleSpan,
     leadSpan: titleSpan,
     mentions: { codes, braces, links },
+    risks: risksOf(parts, text),
     doubtful,
     ...proseOf(parts),
   };

@@ -2,6 +2,7 @@ import type { Block, Hazard, Inline } from '../model/prose.ts';
 import type { Span } from '../model/span.ts';
 import type { ClauseSyntax, ConditionSyntax } from './condition-syntax.ts';
 import type { Named } from './named.ts';
+import type { Risk } from './risks/find-risks.ts';
 
 /** A link as it is written.
  *
@@ -58,6 +59,8 @@ interface SectionBase extends ProseSyntax {
   /** The lead line that makes the section what it is; the title's place if there is none. */
   readonly leadSpan: Span;
   readonly mentions: Mentions;
+  /** What it tells to do that must be warned of. */
+  readonly risks: readonly Risk[];
   /** A problem of its text may have swallowed a lead line or an outcome. */
   readonly doubtful: boolean;
 }

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { LinkedTree } from '../link/linked-tree.ts';
 import { endWithoutProof } from './end-without-proof.ts';
 import { faultSections } from './fault-sections.ts';
+import { missingHazard } from './missing-hazard.ts';
 import { noWayOn } from './no-way-on.ts';
 import { outcomeNeverMatches } from './outcome-never-matches.ts';
 import type { Rule } from './rule.ts';
@@ -22,6 +23,7 @@ export const rules: readonly Rule[] = [
   unusedReading,
   unusedSetting,
   symptomNotShown,
+  missingHazard,
 ];
 
 export const checkRules = (tree: LinkedTree): Diagnostic[] => rules.flatMap((rule) => rule(tree));
