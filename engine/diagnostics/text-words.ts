@@ -3,6 +3,7 @@ import type { WordTable } from './words.ts';
 
 const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}…` : text);
 const unitName = (unit: string): string => (unit === '' ? 'a plain number' : `"${unit}"`);
+const inUnit = (unit: string): string => (unit === '' ? 'a plain number' : `in "${unit}"`);
 const meant = (near: readonly string[], fallback: string): string =>
   near.length === 0 ? fallback : `Did you mean ${near.map((name) => `"${name}"`).join(' or ')}?`;
 const at = (when: string | null): string => (when === null ? '' : ` at ${when}`);
@@ -88,8 +89,9 @@ export const textWords: WordTable<TextProblemFacts> = {
   },
   'unlike-units': {
     severity: 'error',
-    wrong: ({ left, right }) => `${unitName(left)} and ${unitName(right)} cannot be added or compared`,
-    mend: () => 'Bring both sides to one kind of quantity',
+    wrong: ({ left, right, leftText, rightText }) =>
+      `"${short(leftText)}" is ${inUnit(left)} and "${short(rightText)}" is ${inUnit(right)}: they cannot be added or compared`,
+    mend: () => 'Bring both to one kind of quantity',
   },
   'unknown-name': {
     severity: 'error',
@@ -99,7 +101,7 @@ export const textWords: WordTable<TextProblemFacts> = {
   'unknown-function': {
     severity: 'error',
     wrong: ({ name }) => `There is no function "${name}"`,
-    mend: ({ near }) => meant(near, 'Use min, max, abs or ratio; between a name and a bracket write "*"'),
+    mend: ({ near }) => meant(near, 'Use min, max, abs, ratio, factor or spread; between a name and a bracket write "*"'),
   },
   'not-a-number': {
     severity: 'error',
@@ -124,5 +126,19 @@ export const textWords: WordTable<TextProblemFacts> = {
     severity: 'error',
     wrong: ({ found, other }) => `"${short(found)}" has codes that "${other}" has already`,
     mend: () => 'Let each code stand in one row only',
+  },
+  'beep-shape': {
+    severity: 'error',
+    wrong: ({ found }) => `"${short(found)}" is not a beep pattern`,
+    mend: () =>
+      'Write the beeps as they are heard, "long short short" or "1 long 2 short", groups of beeps as "1-3-3", or "none" for silence',
+  },
+  'beep-twice': {
+    severity: 'error',
+    wrong: ({ found, other }) =>
+      found === other
+        ? `The beep pattern "${short(found)}" stands here twice`
+        : `"${short(found)}" is the same beep pattern as "${short(other)}"`,
+    mend: () => 'Let each pattern stand in one row only',
   },
 };

@@ -21,11 +21,15 @@ export function textProblems(
 ): void {
   const whole = context.spanOf(path, part);
   const shift = { 0: 0, 2: 1 }[whole.to - whole.from - text.length];
-  for (const { from, to, ...facts } of problems) {
-    const span =
-      shift === undefined ? whole : { from: whole.from + shift + from, to: whole.from + shift + to };
+  const placed = ({ from, to }: Span): Span =>
+    shift === undefined ? whole : { from: whole.from + shift + from, to: whole.from + shift + to };
+  for (const { from, to, related, ...facts } of problems) {
+    const span = placed({ from, to });
     const fix = shift === undefined ? undefined : fixOf(facts as TextProblem, text.slice(from, to), span);
-    context.at(span, facts as TextProblem, fix && { fix });
+    context.at(span, facts as TextProblem, {
+      ...(fix && { fix }),
+      ...(related && shift !== undefined && { related: placed(related) }),
+    });
   }
 }
 

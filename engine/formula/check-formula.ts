@@ -3,6 +3,8 @@ import type { Parsed, TextProblem } from '../model/text-problem.ts';
 import { nearest } from '../names/nearest.ts';
 import { combine, common, type Dimension, dimensionOf, plainNumber } from './dimension.ts';
 import { spanOfFormula } from './formula-spans.ts';
+import { formulaText } from './formula-text.ts';
+import type { Misfit } from './functions/function-row.ts';
 import { functionNamed } from './functions/index.ts';
 
 /** What kind of quantity a formula gives, or everything that keeps it from giving one.
@@ -47,20 +49,20 @@ const checks: { readonly [Kind in Formula['kind']]: (node: Node<Kind>, at: Check
     if (left === null || right === null) return null;
     if (node.operator === '*') return combine(left, right, 1);
     if (node.operator === '/') return combine(left, right, -1);
-    return common(left, right) ?? unlike(node, left, right, at);
+    return common(left, right) ?? unlike([node.left, left], [node.right, right], at);
   },
   compare: (node, at) => {
     const left = check(node.left, at);
     const right = check(node.right, at);
     if (left === null || right === null) return null;
-    return common(left, right) === null ? unlike(node, left, right, at) : plainNumber;
+    return common(left, right) === null ? unlike([node.left, left], [node.right, right], at) : plainNumber;
   },
   call: (node, at) => {
     const args = node.arguments.map((arg) => check(arg, at));
     const row = functionNamed(node.name);
     if (row === undefined || !args.every((arg) => arg !== null)) return null;
     const given = row.dimension(args);
-    return 'unlike' in given ? unlike(node, given.unlike[0], given.unlike[1], at) : given;
+    return 'vector' in given ? given : misfit(node.arguments, args, given, at);
   },
 };
 
@@ -68,7 +70,25 @@ function check<Kind extends Formula['kind']>(node: Node<Kind>, at: Checking): Di
   return checks[node.kind as Kind](node, at);
 }
 
-function unlike(node: Formula, left: Dimension, right: Dimension, { problems }: Checking): null {
-  problems.push({ ...spanOfFormula(node), code: 'unlike-units', left: left.text, right: right.text });
+type Operand = readonly [Formula, Dimension];
+
+function misfit(args: readonly Formula[], found: readonly Dimension[], why: Misfit, at: Checking): null {
+  const operand = (place: number): Operand => [args[place] as Formula, found[place] as Dimension];
+  if ('unlike' in why) return unlike(operand(why.unlike[0]), operand(why.unlike[1]), at);
+  const [arg, { text: unit }] = operand(why.notPlain);
+  at.problems.push({ ...spanOfFormula(arg), code: 'wrong-unit', unit, expected: '' });
+  return null;
+}
+
+function unlike([left, a]: Operand, [right, b]: Operand, { problems }: Checking): null {
+  problems.push({
+    ...spanOfFormula(left),
+    code: 'unlike-units',
+    left: a.text,
+    right: b.text,
+    leftText: formulaText(left),
+    rightText: formulaText(right),
+    related: spanOfFormula(right),
+  });
   return null;
 }

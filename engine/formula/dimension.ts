@@ -39,7 +39,7 @@ export function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension {
   return { vector, qualifier: '', text: textOf(vector) };
 }
 
-const isPlain = ({ vector }: Dimension): boolean => vector.every((power) => power === 0);
+export const isPlain = ({ vector }: Dimension): boolean => vector.every((power) => power === 0);
 
 function textOf(vector: Vector): string {
   const same = unitTable.find((row) => row.vector.every((power, at) => power === vector[at]));

@@ -7,7 +7,7 @@ type Evaluated =
   /** In the base unit; 1 or 0 for a comparison that holds or does not. */
   | { readonly kind: 'value'; readonly value: Fraction }
   | { readonly kind: 'missing'; readonly names: readonly string[] }
-  /** It divides by zero. */
+  /** It divides by zero, or nothing is left to compare. */
   | { readonly kind: 'undefined' };
 
 /** @param lookUp a name's value in its base unit, or null where it is not known */
@@ -47,10 +47,23 @@ const evaluators: {
     return a && b && new Fraction(comparisons[operator](a.compare(b)) ? 1 : 0);
   },
   call: ({ name, arguments: args }, at) => {
+    const row = functionNamed(name);
+    if (row?.leavesOut) return row.evaluate(counting(args, at));
     const values = args.map((arg) => evaluate(arg, at));
-    return values.every((value) => value !== null) ? (functionNamed(name)?.evaluate(values) ?? null) : null;
+    return values.every((value) => value !== null) ? (row?.evaluate(values) ?? null) : null;
   },
 };
+
+/** The values that are neither zero nor unknown. What is not known is missing only where too little is left without it. */
+function counting(args: readonly Formula[], { lookUp, missing }: Evaluating): readonly Fraction[] {
+  const unknown: string[] = [];
+  const values = args.flatMap((arg) => {
+    const value = evaluate(arg, { lookUp, missing: unknown });
+    return value === null || value.n === 0n ? [] : [value];
+  });
+  if (values.length < 2) missing.push(...unknown);
+  return values;
+}
 
 const operators: Readonly<Record<Node<'binary'>['operator'], (a: Fraction, b: Fraction) => Fraction | null>> =
   {

@@ -10,6 +10,8 @@ import { type Token, tokenize } from './tokenize.ts';
 interface FormulaContext {
   /** Where the formula begins in the text that problems are counted in. */
   readonly at?: number;
+  /** Whether it may be true or false: `cpu_clk > bus * 1.2`. */
+  readonly comparison?: boolean;
 }
 
 const longest = 500;
@@ -20,7 +22,10 @@ const powers: Readonly<Record<string, number>> = { '+': 1, '-': 1, '*': 2, '/': 
 const minusPower = 3;
 
 /** Reads a formula: `fsb * 2`, `max(vcc * 60 %, 2 V)`. Names and units are looked at by `checkFormula`. */
-export function parseFormula(text: string, { at = 0 }: FormulaContext = {}): Parsed<Formula> {
+export function parseFormula(
+  text: string,
+  { at = 0, comparison = false }: FormulaContext = {},
+): Parsed<Formula> {
   if (text.length > longest) {
     const problem = syntax(
       { from: at, to: at + text.length },
@@ -31,10 +36,10 @@ export function parseFormula(text: string, { at = 0 }: FormulaContext = {}): Par
   }
   const { tokens, problems } = tokenize(text, at);
   const end = at + text.trimEnd().length;
-  return problems.length > 0 ? { ok: false, problems } : parseTokens(tokens, end);
+  return problems.length > 0 ? { ok: false, problems } : parseTokens(tokens, end, comparison);
 }
 
-function parseTokens(tokens: readonly Token[], end: number): Parsed<Formula> {
+function parseTokens(tokens: readonly Token[], end: number, comparison: boolean): Parsed<Formula> {
   const problems: TextProblem[] = [];
   let next = 0;
   const isSign = (text: string) => tokens[next]?.kind === 'sign' && tokens[next]?.text === text;
@@ -125,10 +130,27 @@ function parseTokens(tokens: readonly Token[], end: number): Parsed<Formula> {
     return inner;
   };
 
-  const value = expression(0, 0);
+  const top = (): Formula | null => {
+    const left = expression(0, 0);
+    const operator = comparison ? operatorOf(tokens[next]) : null;
+    if (left === null || operator === null) return left;
+    next += 1;
+    const right = expression(0, 0);
+    const { from } = spanOfFormula(left);
+    return right && placed({ kind: 'compare', operator, left, right }, from, spanOfFormula(right).to);
+  };
+
+  const value = top();
   if (value !== null && next < tokens.length) wants('the end, or one of + - * /');
   return value === null || problems.length > 0 ? { ok: false, problems } : { ok: true, value };
 }
+
+type Operator = Extract<Formula, { readonly kind: 'compare' }>['operator'];
+
+const comparisons: readonly Operator[] = ['<', '>', '<=', '>='];
+
+const operatorOf = (token: Token | undefined): Operator | null =>
+  (token?.kind === 'sign' && comparisons.find((operator) => operator === token.text)) || null;
 
 function binary(operator: '+' | '-' | '*' | '/', left: Formula, right: Formula): Formula {
   return placed({ kind: 'binary', operator, left, right }, spanOfFormula(left).from, spanOfFormula(right).to);

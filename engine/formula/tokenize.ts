@@ -8,11 +8,21 @@ export interface Token {
   readonly to: number;
 }
 
-const signs: Readonly<Record<string, string>> = { '−': '-', '–': '-', '×': '*', '·': '*', '÷': '/' };
+const signs: Readonly<Record<string, string>> = {
+  '−': '-',
+  '–': '-',
+  '×': '*',
+  '·': '*',
+  '÷': '/',
+  '≤': '<=',
+  '≥': '>=',
+  '=<': '<=',
+  '=>': '>=',
+};
 
 const space = /[\s\u200b]+/y;
 const name = /[\p{L}_][\p{L}\p{N}_]*/uy;
-const sign = /[-+*/(),−–×·÷]/y;
+const sign = /[<>]=?|=[<>]|[-+*/(),−–×·÷≤≥]/y;
 // Digits with marks, exponent, more letters and digits for `4k7`; then perhaps a unit and what kind of voltage it is.
 const unit = String.raw`(?:\s*[\p{L}°%℃℉]+(?:\d+[\p{L}°%]*)?(?:(?<=p)-p|(?<=pk)-pk)?(?:\s+(?:p-p|pp|pk-pk|dc|ac|rms|pk|peak)(?![\p{L}\d_(]))?)?`;
 const number = new RegExp(String.raw`(?:\d+(?:[.,]\d+)*|\.\d+)(?:e[+-]?\d+(?![\p{L}\d]))?${unit}`, 'iuy');

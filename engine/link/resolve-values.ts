@@ -1,5 +1,6 @@
 import { checkFormula, type Dimension, dimensionOf, namesIn, parseFormula } from '../formula/index.ts';
 import type { Formula } from '../model/formula.ts';
+import type { Span } from '../model/span.ts';
 import type { TextProblem } from '../model/text-problem.ts';
 import type { Named } from '../read/named.ts';
 import type { Mentions } from '../read/section-syntax.ts';
@@ -31,11 +32,15 @@ export function resolveValues({ codes, braces }: Mentions, from: number, context
 function computed(code: Named, from: number, context: LinkContext): Formula | null {
   const parsed = parseFormula(code.name.slice(sign.length));
   const problems = parsed.ok ? problemsOf(parsed.value, context) : parsed.problems;
-  for (const { from: start, to: end, ...facts } of problems) {
-    const base = from + code.from + sign.length;
-    const last = from + code.to;
-    const span = { from: Math.min(base + start, last), to: Math.min(base + end, last) };
-    context.diagnostics.push({ ...facts, span });
+  const base = from + code.from + sign.length;
+  const last = from + code.to;
+  const placed = (span: Span): Span => ({
+    from: Math.min(base + span.from, last),
+    to: Math.min(base + span.to, last),
+  });
+  for (const { from: start, to: end, related, ...facts } of problems) {
+    const span = placed({ from: start, to: end });
+    context.diagnostics.push({ ...facts, span, ...(related && { related: placed(related) }) });
   }
   return parsed.ok && problems.length === 0 ? parsed.value : null;
 }

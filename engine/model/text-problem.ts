@@ -1,6 +1,13 @@
+import type { Span } from './span.ts';
+
 /** What is wrong inside one short text (a quantity, a formula, a scale): `from` and `to` count
  *  UTF-16 units of that text. The compiler moves them to their place in the file. */
-export type TextProblem = { readonly from: number; readonly to: number } & TextProblemFacts;
+export type TextProblem = {
+  readonly from: number;
+  readonly to: number;
+  /** Another place that belongs to it: the other of two operands. */
+  readonly related?: Span;
+} & TextProblemFacts;
 
 export type TextProblemFacts =
   | { readonly code: 'not-a-quantity'; readonly text: string; readonly near: string | null }
@@ -26,7 +33,14 @@ export type TextProblemFacts =
     }
   | { readonly code: 'same-band-twice'; readonly band: string }
   | { readonly code: 'formula-syntax'; readonly expected: string; readonly found: string }
-  | { readonly code: 'unlike-units'; readonly left: string; readonly right: string }
+  /** Two operands as they are written, and the units they are in. */
+  | {
+      readonly code: 'unlike-units';
+      readonly left: string;
+      readonly right: string;
+      readonly leftText: string;
+      readonly rightText: string;
+    }
   | { readonly code: 'unknown-name'; readonly name: string; readonly near: readonly string[] }
   | { readonly code: 'unknown-function'; readonly name: string; readonly near: readonly string[] }
   /** A setting with options in a formula. */
@@ -34,7 +48,11 @@ export type TextProblemFacts =
   | { readonly code: 'division-by-zero'; readonly when: string | null }
   /** A key of `codes` that is no code; `digits` is how many the others have. */
   | { readonly code: 'code-shape'; readonly found: string; readonly digits: number | null }
-  | { readonly code: 'code-overlap'; readonly found: string; readonly other: string };
+  | { readonly code: 'code-overlap'; readonly found: string; readonly other: string }
+  /** A key of `beeps` that is no beep pattern. */
+  | { readonly code: 'beep-shape'; readonly found: string }
+  /** The same pattern in two rows, perhaps in two ways of writing. */
+  | { readonly code: 'beep-twice'; readonly found: string; readonly other: string };
 
 /** A value, or everything that keeps the text from having one. */
 export type Parsed<T> =

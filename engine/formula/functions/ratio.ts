@@ -5,9 +5,10 @@ import type { FunctionRow } from './function-row.ts';
 /** The first as a share of the second, which must be of the same kind. */
 export const ratio: FunctionRow = {
   arity: { least: 2, most: 2 },
+  leavesOut: false,
   dimension: (args) => {
     const both = alike(args);
-    return 'unlike' in both ? both : plainNumber;
+    return 'vector' in both ? plainNumber : both;
   },
   evaluate: ([a, b]) => (a && b && b.n !== 0n ? a.div(b) : null),
 };

@@ -21,7 +21,12 @@ function unit(text: string): string {
   if (!parsed.ok) return 'not a formula';
   const checked = checkFormula(parsed.value, dimensions);
   if (checked.ok) return checked.value.text;
-  return checked.problems.map(({ code, from, to }) => `${code} at "${text.slice(from, to)}"`).join(', ');
+  return checked.problems
+    .map(({ code, from, to, related }) => {
+      const other = related === undefined ? '' : ` and "${text.slice(related.from, related.to)}"`;
+      return `${code} at "${text.slice(from, to)}"${other}`;
+    })
+    .join(', ');
 }
 
 describe('checkFormula()', () => {
@@ -45,18 +50,24 @@ describe('checkFormula()', () => {
     ['min(vcc, 3 V, 900 mV)', 'V'],
     ['abs(-vcc)', 'V'],
     ['20 °C + 10 °C', '°C'],
+    ['factor(fsb / 33 MHz, vcc / 5 V, tolerance)', ''],
+    ['spread(ratio(fsb, 33 MHz), 0.5)', ''],
   ])('finds that "%s" is in "%s"', (text, found) => {
     expect(unit(text)).toBe(found);
   });
 
   test.each([
-    ['vcc + fsb', 'unlike-units at "vcc + fsb"'],
-    ['2 * (5 V - 48 MHz)', 'unlike-units at "5 V - 48 MHz"'],
-    ['vcc + 1', 'unlike-units at "vcc + 1"'],
-    ['vcc + 5 %', 'unlike-units at "vcc + 5 %"'],
-    ['1 Vpp + 1 Vrms', 'unlike-units at "1 Vpp + 1 Vrms"'],
-    ['max(vcc, fsb)', 'unlike-units at "max(vcc, fsb)"'],
-    ['ratio(vcc, fsb)', 'unlike-units at "ratio(vcc, fsb)"'],
+    ['vcc + fsb', 'unlike-units at "vcc" and "fsb"'],
+    ['2 * (5 V - 48 MHz)', 'unlike-units at "5 V" and "48 MHz"'],
+    ['vcc + 1', 'unlike-units at "vcc" and "1"'],
+    ['vcc + 5 %', 'unlike-units at "vcc" and "5 %"'],
+    ['1 Vpp + 1 Vrms', 'unlike-units at "1 Vpp" and "1 Vrms"'],
+    ['max(vcc, fsb)', 'unlike-units at "vcc" and "fsb"'],
+    ['ratio(vcc, fsb)', 'unlike-units at "vcc" and "fsb"'],
+    ['max(vcc, 1 Vpp, fsb)', 'unlike-units at "1 Vpp" and "fsb"'],
+    ['factor(fsb / 33 MHz, fsb)', 'wrong-unit at "fsb"'],
+    ['spread(vcc / 5 V, 2 * vcc)', 'wrong-unit at "2 * vcc"'],
+    ['vcc > fsb', 'not a formula'],
     ['vc * 2', 'unknown-name at "vc"'],
     ['cpu * 2', 'not-a-number at "cpu"'],
     ['x + y', 'unknown-name at "x", unknown-name at "y"'],
