@@ -9,7 +9,8 @@ export type Understood =
       readonly kind: 'interval';
       readonly from: Exact | null;
       readonly to: Exact | null;
-      /** Whether the end itself is one of the values: `48..52` yes, `> 200k` no. */
+      /** Whether the end itself is one of the values: `48..52` yes, `> 200k` no. A derived reading that cannot be
+       *  computed has no end at all. */
       readonly closed: boolean;
       readonly unit: string;
     }
@@ -19,7 +20,12 @@ export type Understood =
   /** `3 of 10`. */
   | { readonly kind: 'tries'; readonly good: number; readonly of: number }
   /** One look at each of many alike, in their declared order. */
-  | { readonly kind: 'each'; readonly members: readonly Member[] }
+  | {
+      readonly kind: 'each';
+      readonly members: readonly Member[];
+      /** The bands in which one of them is normal. */
+      readonly normal: readonly string[];
+    }
   /** The instrument shows that the value lies beyond its range. */
   | { readonly kind: 'overload' };
 

@@ -8,6 +8,8 @@ export type SettingValues = ReadonlyMap<string, SettingValue | null>;
 export interface Twin {
   readonly value: StoredQuantity;
   readonly from: 'this job' | 'board sheet' | 'usual';
+  /** How far it can lie from what the instrument showed, where that is known. */
+  readonly plusMinus?: StoredQuantity;
 }
 
 /** What readings are judged by now. */

@@ -1,3 +1,4 @@
+export { baseUnit } from './base-unit.ts';
 export { compareQuantities } from './compare-quantities.ts';
 export { exactOf, fractionOf } from './exact.ts';
 export { parseUnit, storedUnit } from './parse-unit.ts';
@@ -10,3 +11,4 @@ export { fromStored, toStored } from './stored.ts';
 export { tidy } from './tidy.ts';
 export { fromBase, toBase } from './unit.ts';
 export { type Qualifier, unitTable, type Vector } from './unit-table.ts';
+export { withPrefix } from './with-prefix.ts';

@@ -11,7 +11,7 @@ import { toBase, type Unit } from './unit.ts';
 
 /** A typed value without a word for how it behaves. */
 export interface TypedValue {
-  readonly understood: Exclude<Understood, { readonly kind: 'option' | 'code' }>;
+  readonly understood: Extract<Understood, { readonly kind: 'quantity' | 'interval' | 'overload' }>;
   /** Typed as the word `none`: zero. */
   readonly none: boolean;
   /** What was assumed: `read as MHz`. */

@@ -8,20 +8,29 @@ import {
   namesIn,
   spanOfFormula,
 } from '../formula/index.ts';
+import type { StoredQuantity } from '../model/exact.ts';
 import type { Formula } from '../model/formula.ts';
 import type { Scale } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
 import type { TextProblem } from '../model/text-problem.ts';
 import { fromStored, printQuantity, toStored } from '../quantity/index.ts';
+import { twinName } from './twin-of.ts';
 
 /** What is wrong with the limits of a reading in `unit`: names, units, and their order at the usual
- *  values of the settings. Places count in the text the scale was parsed from. */
-export function checkScale(scale: Scale, unit: string, settings: readonly Setting[]): readonly TextProblem[] {
-  const dimensions = new Map(
+ *  values of the settings and of the known-good board. Places count in the text the scale was parsed from.
+ *  @param twin what a known-good board usually shows in this reading, where the author says */
+export function checkScale(
+  scale: Scale,
+  unit: string,
+  settings: readonly Setting[],
+  twin: StoredQuantity | null = null,
+): readonly TextProblem[] {
+  const dimensions = new Map<string, Dimension | null>(
     settings.map((setting) => [setting.id, setting.kind === 'quantity' ? dimensionOf(setting.unit) : null]),
   );
+  dimensions.set(twinName, dimensionOf(unit));
   const problems = scale.limits.flatMap((limit) => limitProblems(limit, unit, dimensions));
-  const found = problems.length > 0 ? problems : orderProblems(scale.limits, unit, settings);
+  const found = problems.length > 0 ? problems : orderProblems(scale.limits, unit, settings, twin);
   return found.filter((problem, at) => found.findIndex((other) => same(other, problem)) === at);
 }
 
@@ -43,8 +52,10 @@ function orderProblems(
   limits: readonly Formula[],
   unit: string,
   settings: readonly Setting[],
+  twin: StoredQuantity | null,
 ): readonly TextProblem[] {
   const usual = new Map<string, Fraction>();
+  if (twin !== null) usual.set(twinName, fromStored(twin));
   for (const setting of settings) {
     if (setting.kind === 'quantity' && setting.usual !== null)
       usual.set(setting.id, fromStored(setting.usual));
@@ -55,7 +66,7 @@ function orderProblems(
     const limit = evaluateFormula(formula, (name) => usual.get(name) ?? null);
     const place = spanOfFormula(formula);
     if (limit.kind === 'undefined') {
-      problems.push({ ...place, code: 'division-by-zero', when: when([formula], settings) });
+      problems.push({ ...place, code: 'division-by-zero', when: when([formula], settings, twin) });
     }
     if (limit.kind !== 'value') continue;
     if (below !== null && limit.value.lte(below.value)) {
@@ -64,7 +75,7 @@ function orderProblems(
         code: 'limits-order',
         lower: printQuantity(toStored(below.value, unit)),
         upper: printQuantity(toStored(limit.value, unit)),
-        when: when([below.formula, formula], settings),
+        when: when([below.formula, formula], settings, twin),
       });
     }
     below = { value: limit.value, formula };
@@ -73,12 +84,17 @@ function orderProblems(
 }
 
 /** `fsb = 66 MHz`, or null where no setting is in it. */
-function when(formulas: readonly Formula[], settings: readonly Setting[]): string | null {
+function when(
+  formulas: readonly Formula[],
+  settings: readonly Setting[],
+  twin: StoredQuantity | null,
+): string | null {
   const names = new Set(formulas.flatMap(namesIn));
   const values = settings.flatMap((setting) =>
     names.has(setting.id) && setting.kind === 'quantity' && setting.usual !== null
       ? [`${setting.id} = ${printQuantity(setting.usual)}`]
       : [],
   );
+  if (twin !== null && names.has(twinName)) values.push(`${twinName} = ${printQuantity(twin)}`);
   return values.length === 0 ? null : values.join(', ');
 }

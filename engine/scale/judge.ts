@@ -1,9 +1,12 @@
-import type Fraction from 'fraction.js';
 import type { Understood } from '../model/observation.ts';
 import type { Reading } from '../model/reading.ts';
 import type { ResolvedScale } from '../model/resolved-scale.ts';
 import { fractionOf, fromStored, storedUnit } from '../quantity/index.ts';
+import { bandOfBeeps } from './band-of-beeps.ts';
 import { bandOfCode } from './band-of-code.ts';
+import { bandsBetween } from './bands-between.ts';
+import { groupBands } from './group-bands.ts';
+import { judgeTries } from './judge-tries.ts';
 
 type Judging<Kind extends Understood['kind']> = (
   understood: Extract<Understood, { kind: Kind }>,
@@ -13,11 +16,11 @@ type Judging<Kind extends Understood['kind']> = (
 
 const judges: { readonly [Kind in Understood['kind']]: Judging<Kind> } = {
   quantity: ({ quantity }, resolved) => {
-    const value = fromStored(quantity);
-    return between({ value, closed: true }, { value, closed: true }, resolved);
+    const end = { value: fromStored(quantity), closed: true };
+    return bandsBetween(end, end, resolved);
   },
   interval: ({ from, to, closed }, resolved) =>
-    between(
+    bandsBetween(
       from === null ? null : { value: fractionOf(from), closed },
       to === null ? null : { value: fractionOf(to), closed },
       resolved,
@@ -26,49 +29,13 @@ const judges: { readonly [Kind in Understood['kind']]: Judging<Kind> } = {
   overload: (_, { unit, bands }) => (storedUnit(unit).row.family === 'Ω' ? bands.slice(-1) : bands),
   option: ({ option }) => [option],
   code: ({ code }, _, { measure }) => (measure.kind === 'codes' ? [bandOfCode(measure, code)] : []),
+  beeps: ({ pattern }, _, { measure }) => (measure.kind === 'beeps' ? [bandOfBeeps(measure, pattern)] : []),
+  tries: (counted, _, { measure }) => (measure.kind === 'tries' ? judgeTries(measure, counted) : []),
+  each: ({ members }, _, reading) => groupBands(reading, members),
 };
 
 /** The bands that an understood value can lie in, in the scale's order. One band for one value, unless a limit
- *  beside it is not known. */
+ *  beside it is not known. Of many alike, the members as they were judged decide. */
 export function judge(reading: Reading, resolved: ResolvedScale, understood: Understood): readonly string[] {
   return judges[understood.kind](understood as never, resolved, reading);
-}
-
-interface End {
-  readonly value: Fraction;
-  readonly closed: boolean;
-}
-
-/** Every band that holds a value from the low end to the high end; a missing end is open.
- *
- *      bands    dead  |  low  ?  good  |  high        ? is a limit that is not known
- *      value                ·                         → low, good
- */
-function between(
-  low: End | null,
-  high: End | null,
-  { bands, limits, owners, contradiction }: ResolvedScale,
-): readonly string[] {
-  if (contradiction !== null) return bands;
-  let first = 0;
-  let last = bands.length - 1;
-  for (const [at, limit] of limits.entries()) {
-    if (limit === null) continue;
-    const value = fromStored(limit);
-    // An open end begins just above its value, and ends just below it.
-    if (low !== null && isAbove(low, value, owners[at], !low.closed)) first = at + 1;
-    if (high !== null && !isAbove(high, value, owners[at], false)) last = Math.min(last, at);
-  }
-  return bands.slice(first, last + 1);
-}
-
-function isAbove(
-  { value, closed }: End,
-  limit: Fraction,
-  owner: 'below' | 'above' | undefined,
-  justAbove: boolean,
-): boolean {
-  const order = value.compare(limit);
-  if (order !== 0) return order > 0;
-  return closed ? owner === 'above' : justAbove;
 }

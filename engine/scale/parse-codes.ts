@@ -1,7 +1,7 @@
 import type { CodeRange, Measure } from '../model/reading.ts';
 import type { TextProblem } from '../model/text-problem.ts';
 import { otherBand } from './band-of-code.ts';
-import { isWord } from './read-code.ts';
+import { isWord } from './typed/read-code.ts';
 
 /** One row of a `codes` table as written: `10-1F: video`. */
 export interface CodeEntry {

@@ -1,5 +1,6 @@
 import type { ResolvedScale } from '../model/resolved-scale.ts';
 import { printQuantity } from '../quantity/index.ts';
+import { twinName } from './twin-of.ts';
 
 type Limits = Pick<ResolvedScale, 'bands' | 'limits'> & Partial<Pick<ResolvedScale, 'missing'>>;
 
@@ -9,6 +10,8 @@ export function rangesText(scale: Limits, named: readonly string[]): string {
     .map((run) => rangeText(scale, run))
     .join(' or ');
 }
+
+const called = (name: string): string => (name === twinName ? 'the known-good board' : name);
 
 interface Run {
   readonly first: number;
@@ -30,7 +33,7 @@ function runs(bands: readonly string[], normal: readonly string[]): readonly Run
 function rangeText({ bands, limits, missing = [] }: Limits, { first, last }: Run): string {
   const low = first === 0 ? undefined : limits[first - 1];
   const high = last === bands.length - 1 ? undefined : limits[last];
-  if (low === null || high === null) return `depends on ${missing.join(', ')}`;
+  if (low === null || high === null) return `depends on ${missing.map(called).join(', ')}`;
   if (low && high) return `${printQuantity(low)} .. ${printQuantity(high)}`;
   if (low) return `at least ${printQuantity(low)}`;
   return high ? `at most ${printQuantity(high)}` : 'any value';

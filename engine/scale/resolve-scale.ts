@@ -1,34 +1,48 @@
 import type Fraction from 'fraction.js';
-import { evaluateFormula } from '../formula/index.ts';
-import type { StoredQuantity } from '../model/exact.ts';
-import type { Present } from '../model/present.ts';
+import { boundsOf, evaluateFormula, exactly } from '../formula/index.ts';
+import type { Exact, StoredQuantity } from '../model/exact.ts';
+import type { Formula } from '../model/formula.ts';
+import type { Present, Twin } from '../model/present.ts';
 import type { Reading } from '../model/reading.ts';
 import type { ResolvedScale } from '../model/resolved-scale.ts';
-import { compareQuantities, fromStored, printQuantity, toStored } from '../quantity/index.ts';
+import { compareQuantities, exactOf, fromStored, printQuantity, toStored } from '../quantity/index.ts';
 import { bandsOf, normalBandsOf } from './bands-of.ts';
 import { middleOfNormal } from './middle-of-normal.ts';
-import { settingsOf } from './settings-of.ts';
+import { settingsOf, usesTwin } from './settings-of.ts';
+import { twinName, twinOf } from './twin-of.ts';
 
 const fixed = new WeakMap<Reading, ResolvedScale>();
 
-/** A reading's scale at the present settings. Options and codes have bands without limits. */
+/** A reading's scale at the present settings. What is no quantity has bands without limits; the limits of many alike are
+ *  those of `memberReading`. */
 export function resolveScale(reading: Reading, present: Present): ResolvedScale {
   const known = fixed.get(reading);
   if (known) return known;
   const resolved = resolve(reading, present);
-  if (settingsOf(reading).length === 0) fixed.set(reading, resolved);
+  if (settingsOf(reading).length === 0 && !usesTwin(reading)) fixed.set(reading, resolved);
   return resolved;
 }
+
+const withoutLimits = {
+  unit: '',
+  limits: [],
+  owners: [],
+  nominal: null,
+  missing: [],
+  twin: null,
+  limitDoubts: [],
+  contradiction: null,
+} satisfies Omit<ResolvedScale, 'bands'>;
 
 function resolve(reading: Reading, present: Present): ResolvedScale {
   const { measure } = reading;
   const bands = bandsOf(reading);
-  if (measure.kind !== 'quantity') {
-    return { unit: '', bands, limits: [], owners: [], nominal: null, missing: [], contradiction: null };
-  }
+  if (measure.kind !== 'quantity') return { ...withoutLimits, bands };
   const { unit, scale } = measure;
   const missing = new Set<string>();
+  const twin = usesTwin(reading) ? twinOf(reading, present) : null;
   const lookUp = (name: string): Fraction | null => {
+    if (name === twinName) return twin && fromStored(twin.value);
     const value = present.settings.get(name);
     return value === undefined || value === null || typeof value === 'string' ? null : fromStored(value);
   };
@@ -52,8 +66,36 @@ function resolve(reading: Reading, present: Present): ResolvedScale {
     nominal:
       nominal?.kind === 'value' ? toStored(nominal.value, unit) : middleOfNormal(bands, limits, normal, unit),
     missing: [...missing],
+    twin,
+    limitDoubts: limits.map((limit, at) => limitDoubt(scale.limits[at], limit, twin, lookUp)),
     contradiction: contradiction ?? wrongOrder(limits),
   };
+}
+
+/** How far a limit goes up or down with the twin's value, where that can be off. */
+function limitDoubt(
+  formula: Formula | undefined,
+  limit: StoredQuantity | null,
+  twin: Twin | null,
+  lookUp: (name: string) => Fraction | null,
+): Exact | null {
+  if (formula === undefined || limit === null || twin?.plusMinus === undefined) return null;
+  const off = fromStored(twin.plusMinus);
+  const value = fromStored(twin.value);
+  const { low, high } = boundsOf(formula, (name) =>
+    name === twinName
+      ? {
+          ...exactly(value),
+          low: { value: value.sub(off), closed: true },
+          high: { value: value.add(off), closed: true },
+        }
+      : exactly(lookUp(name) ?? value),
+  );
+  if (low === null || high === null) return null;
+  const middle = fromStored(limit);
+  const [down, up] = [middle.sub(low.value), high.value.sub(middle)];
+  const most = down.gt(up) ? down : up;
+  return most.n === 0n ? null : exactOf(most);
 }
 
 /** A limit belongs to the normal neighbour; with two or none, to the upper one. */

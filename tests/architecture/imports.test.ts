@@ -9,6 +9,7 @@ const lines: readonly (readonly string[])[] = [
     'combinations',
     'quantity',
     'formula',
+    'doubt',
     'scale',
     'suspects',
     'diagnostics',
@@ -22,7 +23,19 @@ const lines: readonly (readonly string[])[] = [
     'compile.ts',
     'cli',
   ],
-  ['model', 'names', 'combinations', 'quantity', 'formula', 'scale', 'suspects', 'run', 'job', 'cli'],
+  [
+    'model',
+    'names',
+    'combinations',
+    'quantity',
+    'formula',
+    'doubt',
+    'scale',
+    'suspects',
+    'run',
+    'job',
+    'cli',
+  ],
   ['engine', 'player', 'editor'],
 ];
 

@@ -42,6 +42,7 @@ describe('observe() of a quantity', () => {
       understood: { kind: 'quantity', quantity: { value: '49/10', unit: 'V' } },
       mark: 'wanders',
       bands: ['good'],
+      doubt: null,
       used: {
         bands: ['none', 'low', 'good', 'high'],
         limits: [
@@ -49,6 +50,7 @@ describe('observe() of a quantity', () => {
           { value: '19/4', unit: 'V' },
           { value: '21/4', unit: 'V' },
         ],
+        twin: null,
       },
       remarks: [],
     });

@@ -1,6 +1,6 @@
-import type { Measure } from '../model/reading.ts';
-import type { Taken } from '../model/refusal.ts';
-import { tidy } from '../quantity/index.ts';
+import type { Measure } from '../../model/reading.ts';
+import type { Taken } from '../../model/refusal.ts';
+import { tidy } from '../../quantity/index.ts';
 
 type Codes = Extract<Measure, { kind: 'codes' }>;
 

@@ -1,7 +1,7 @@
-import type { Option } from '../model/reading.ts';
-import type { Taken } from '../model/refusal.ts';
-import { nearest } from '../names/nearest.ts';
-import { tidy } from '../quantity/index.ts';
+import type { Option } from '../../model/reading.ts';
+import type { Taken } from '../../model/refusal.ts';
+import { nearest } from '../../names/nearest.ts';
+import { tidy } from '../../quantity/index.ts';
 
 /** One of a list as it was typed: by name, by the beginning of one name, or by its number in the list. */
 export function readOption(options: readonly Option[], typed: string): Taken<string> {
