@@ -1,0 +1,2 @@
+export { junitOf, type ReportCase, type ReportSuite } from './junit.ts';
+export { type CheckedFile, type SarifOptions, sarifOf } from './sarif.ts';

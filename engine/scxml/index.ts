@@ -1,0 +1,1 @@
+export { scxmlOf } from './scxml-of.ts';
