@@ -1,4 +1,5 @@
 import type { BoardState, Part } from '../model/entry.ts';
+import type { DecisionRule } from '../model/instrument.ts';
 
 /** What a technician says, before it is understood. Screens make these; the terminal and job
  *  scripts write them as text (see `parse-answer.ts`). */
@@ -32,8 +33,29 @@ export type Answer =
     }
   | { readonly say: 'strike'; readonly of: number; readonly why: string }
   | { readonly say: 'assume'; readonly target: string }
+  /** The same reading on a known-good board. */
+  | { readonly say: 'twin'; readonly reading: string; readonly typed: string }
+  /** What is at the bench; null leaves a part as it was. Instruments are one line each. */
+  | {
+      readonly say: 'equip';
+      readonly instruments: readonly string[] | null;
+      readonly lacking: readonly string[] | null;
+      readonly rule: DecisionRule | null;
+    }
+  /** The board is in these conditions now; null means those that are asked for. */
+  | { readonly say: 'arrange'; readonly conditions: Readonly<Record<string, string>> | null }
+  /** On with it, although what must be seen first was not. */
+  | { readonly say: 'override'; readonly why: string }
+  /** The board runs all of a sudden. */
+  | { readonly say: 'runs'; readonly touched: string }
+  /** What was touched last was undone, and the board did this. */
+  | { readonly say: 'undone'; readonly undone: 'not tried' | 'fails again' | 'still runs' }
   | { readonly say: 'wait' }
+  /** A task is done, or the procedure is begun. */
   | { readonly say: 'done' }
+  | { readonly say: 'hand-over' }
+  /** On with a newer version of the tree; null means the newest at hand. */
+  | { readonly say: 'newer'; readonly digest: string | null }
   | { readonly say: 'remedied'; readonly which: string; readonly parts: readonly Part[] }
   | { readonly say: 'decline'; readonly why: string }
   | { readonly say: 'back' }
