@@ -11,6 +11,8 @@ export type TreeRuleFacts =
   | { readonly code: 'outcome-never-matches'; readonly written: string }
   | { readonly code: 'unreachable-section'; readonly title: string }
   | { readonly code: 'no-way-on'; readonly titles: readonly string[] }
+  /** A loop of tasks and calls only. */
+  | { readonly code: 'loop-without-reading'; readonly titles: readonly string[] }
   | { readonly code: 'fault-without-section'; readonly fault: string }
   | { readonly code: 'fault-with-two-sections'; readonly fault: string; readonly first: string }
   | { readonly code: 'end-without-proof'; readonly title: string }

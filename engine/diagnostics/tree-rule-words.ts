@@ -51,6 +51,14 @@ export const treeRuleWords: WordTable<TreeRuleFacts> = {
         : `A walk goes round for ever: ${titles.map((title) => `"${short(title)}"`).join(' → ')}`,
     mend: () => 'Let one outcome lead on to a fault or a stop',
   },
+  'loop-without-reading': {
+    severity: 'error',
+    wrong: ({ titles }) =>
+      titles.length === 1
+        ? `The work of "${short(titles[0] ?? '')}" leads to itself, and nothing is read in between`
+        : `Work goes round for ever and nothing is read in between: ${titles.map((title) => `"${short(title)}"`).join(' → ')}`,
+    mend: () => 'Lead on to a check that can end it',
+  },
   'fault-without-section': {
     severity: 'error',
     wrong: ({ fault }) => `No section is about the fault "${fault}", so it can never be found`,

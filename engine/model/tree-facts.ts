@@ -15,4 +15,8 @@ export interface TreeFacts {
   readonly settings: readonly Setting[];
   readonly readings: readonly Reading[];
   readonly faults: readonly Fault[];
+  /** Ids of settings, readings and faults that other files brought along: what is not used of them is nobody's mistake here. */
+  readonly foreign?: ReadonlySet<string>;
+  /** The closed list of tools, where the file declares one. */
+  readonly tools?: readonly string[];
 }

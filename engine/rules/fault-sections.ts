@@ -6,7 +6,9 @@ import type { Rule } from './rule.ts';
 export const faultSections: Rule = ({ facts, sections, placeOf, open }) => {
   const found = new Map<string, LinkedSection>();
   const twice = sections.flatMap((linked) => secondSections(linked, found));
-  const missing = facts.faults.filter(({ id }) => !found.has(id) && !open.has('faults'));
+  const missing = facts.faults.filter(
+    ({ id }) => !found.has(id) && !facts.foreign?.has(id) && !open.has('faults'),
+  );
   return [
     ...twice,
     ...missing.map(({ id }) => ({

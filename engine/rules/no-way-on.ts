@@ -4,17 +4,18 @@ import { reach, reversed } from './reach.ts';
 import type { Rule } from './rule.ts';
 import { waysOf } from './ways-of.ts';
 
-/** A loop from which neither a fault nor a stop can be reached keeps the technician for ever. */
+/** A loop from which neither a fault nor a stop can be reached keeps the technician for ever. One without a check is told as such: tasks
+ *  and calls have one way on, so that no loop of them has a way out. */
 export const noWayOn: Rule = (tree) => {
   if (tree.open.has('ways')) return [];
   const ways = waysOf(tree);
   const ends = [...ways].filter(([, targets]) => targets.length === 0).map(([id]) => id);
   const leadsOn = reach(ends, reversed(ways));
   const stuck = tree.sections.filter(({ section }) => !leadsOn.has(section.id));
-  return loopsAmong(stuck, ways).map(([first, ...others]) => ({
-    code: 'no-way-on' as const,
-    titles: [first, ...others].map(({ section }) => section.title),
-    span: first.titleSpan,
+  return loopsAmong(stuck, ways).map((loop) => ({
+    code: loop.some(({ section }) => section.kind === 'check') ? 'no-way-on' : 'loop-without-reading',
+    titles: loop.map(({ section }) => section.title),
+    span: loop[0].titleSpan,
   })) satisfies Diagnostic[];
 };
 

@@ -7,7 +7,7 @@ import type { PossibleBands } from './possible-bands.ts';
 export const possibleUsually =
   (
     _tree: { readonly readings: readonly Reading[]; readonly settings?: readonly Setting[] },
-    _fault: Pick<Fault, 'sets'> | null,
+    _fault: Pick<Fault, 'sets'> | null = null,
   ): PossibleBands =>
   (derived) =>
     bandsOf(derived);
