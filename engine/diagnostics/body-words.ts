@@ -94,12 +94,12 @@ export const bodyWords: WordTable<BodyFacts> = {
   'only-if-form': {
     severity: 'error',
     wrong: () => 'This does not say what must have been seen before',
-    mend: () => 'Write Only if `v5` is good and `pg` is not low. and nothing else in the paragraph',
+    mend: () => 'Write "Only if `v5` is good and `pg` is not low." and nothing else in the paragraph',
   },
   'follow-elsewhere': {
     severity: 'error',
     wrong: ({ url }) => `"${short(url)}" is not a procedure`,
-    mend: () => 'A procedure is a file of its own: Follow [Title](../procedures/name.md). leads to it',
+    mend: () => 'A procedure is a file of its own: write "Follow [Title](../procedures/name.md)."',
   },
   'several-ends': {
     severity: 'error',
@@ -136,7 +136,7 @@ export const bodyWords: WordTable<BodyFacts> = {
   'outcomes-without-read': {
     severity: 'error',
     wrong: () => 'These outcomes stand in a section that reads nothing',
-    mend: () => 'Name the readings above them, Read `a`, `b`. or the procedure, Follow [Title](file.md).',
+    mend: () => 'Say above them what is read (Read `a`, `b`.) or followed (Follow [Title](file.md).)',
   },
   'check-without-outcomes': {
     severity: 'error',
