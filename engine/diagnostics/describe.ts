@@ -1,7 +1,9 @@
+import { analysisWords } from './analysis-words.ts';
 import { boardWords } from './board-words.ts';
 import { bodyWords } from './body-words.ts';
 import { caseWords } from './case-words.ts';
 import type { DiagnosticFacts, Severity } from './diagnostic.ts';
+import { fileWords } from './file-words.ts';
 import { frontMatterWords } from './front-matter-words.ts';
 import { sourceWords } from './source-words.ts';
 import { textWords } from './text-words.ts';
@@ -11,10 +13,12 @@ import type { AnyWords, WordTable } from './words.ts';
 /** The words for every code there is. */
 export const allWords: WordTable<DiagnosticFacts> = {
   ...sourceWords,
+  ...fileWords,
   ...frontMatterWords,
   ...textWords,
   ...bodyWords,
   ...treeRuleWords,
+  ...analysisWords,
   ...caseWords,
   ...boardWords,
 };

@@ -1,21 +1,25 @@
 import type { Span } from '../model/span.ts';
 import type { TextProblemFacts } from '../model/text-problem.ts';
+import type { AnalysisFacts } from './analysis-facts.ts';
 import type { BoardFacts } from './board-facts.ts';
 import type { BodyFacts } from './body-facts.ts';
 import type { CaseFacts } from './case-facts.ts';
+import type { BesideFacts } from './file-facts.ts';
 import type { FrontMatterFacts } from './front-matter-facts.ts';
 import type { SourceFacts } from './source-facts.ts';
 import type { TreeRuleFacts } from './tree-rule-facts.ts';
 
 /** The facts of every problem a file can have; the words are in the tables beside them. */
 export type DiagnosticFacts =
+  | BesideFacts
   | CaseFacts
   | BoardFacts
   | SourceFacts
   | FrontMatterFacts
   | TextProblemFacts
   | BodyFacts
-  | TreeRuleFacts;
+  | TreeRuleFacts
+  | AnalysisFacts;
 export type DiagnosticCode = DiagnosticFacts['code'];
 export type Severity = 'error' | 'warning' | 'hint';
 

@@ -1,4 +1,4 @@
-import type { Block, Hazard } from '../model/prose.ts';
+import type { Section } from '../model/section.ts';
 import type { ProseSyntax } from '../read/section-syntax.ts';
 import { fillBlocks } from './fill-values.ts';
 import type { Values } from './resolve-values.ts';
@@ -7,10 +7,10 @@ import type { Values } from './resolve-values.ts';
 export const fillProse = (
   { hazards, blocks }: ProseSyntax,
   values: Values,
-): { readonly hazards: readonly Hazard[]; readonly blocks: readonly Block[] } => ({
-  hazards:
-    values.size === 0
-      ? hazards
-      : hazards.map((hazard) => ({ ...hazard, blocks: fillBlocks(hazard.blocks, values) })),
+): Pick<Section, 'hazards' | 'blocks'> => ({
+  hazards: hazards.map((hazard) => {
+    const filled = fillBlocks(hazard.blocks, values);
+    return filled === hazard.blocks ? hazard : { ...hazard, blocks: filled };
+  }),
   blocks: fillBlocks(blocks, values),
 });

@@ -1,22 +1,22 @@
 import type { Block, Inline } from '../model/prose.ts';
 import type { Values } from './resolve-values.ts';
 
-/** Running text with its code spans turned into the values they stand for. */
+const changeNothing = ({ codes, address }: Values): boolean => codes.size === 0 && address === null;
+
+/** Running text with its code spans turned into what they stand for, and its addresses into those that hold here. */
 export function fillInlines(inlines: readonly Inline[], values: Values): readonly Inline[] {
-  return values.size === 0 ? inlines : inlines.map((inline) => fillInline(inline, values));
+  return changeNothing(values) ? inlines : inlines.map((inline) => fillInline(inline, values));
 }
 
 function fillInline(inline: Inline, values: Values): Inline {
-  if (inline.type === 'code') {
-    const formula = values.get(inline.value);
-    return formula ? { type: 'value', written: inline.value, formula } : inline;
-  }
-  return 'children' in inline ? { ...inline, children: fillInlines(inline.children, values) } : inline;
+  if (inline.type === 'code') return values.codes.get(inline.value) ?? inline;
+  const placed = 'url' in inline && values.address ? { ...inline, url: values.address(inline.url) } : inline;
+  return 'children' in placed ? { ...placed, children: fillInlines(placed.children, values) } : placed;
 }
 
-/** Prose with its code spans turned into the values they stand for. */
+/** Prose with its code spans and addresses filled in. */
 export function fillBlocks(blocks: readonly Block[], values: Values): readonly Block[] {
-  return values.size === 0 ? blocks : blocks.map((block) => fillBlock(block, values));
+  return changeNothing(values) ? blocks : blocks.map((block) => fillBlock(block, values));
 }
 
 function fillBlock(block: Block, values: Values): Block {

@@ -1,12 +1,15 @@
-import type { BodyFacts } from '../diagnostics/body-facts.ts';
 import type { Diagnostic, DiagnosticFacts, Fix } from '../diagnostics/diagnostic.ts';
 import type { Fault } from '../model/fault.ts';
+import type { Formula } from '../model/formula.ts';
 import type { Reading } from '../model/reading.ts';
+import type { HandOverSection } from '../model/section.ts';
 import type { Setting } from '../model/setting.ts';
 import type { Span } from '../model/span.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
 import { nearest } from '../names/nearest.ts';
+import type { Beside } from './beside.ts';
 import type { Aspect } from './linked-tree.ts';
+import type { Instance } from './procedures/instance.ts';
 
 /** What is known while the names of a file are looked up, and what is gathered on the way. */
 export interface LinkContext {
@@ -14,13 +17,33 @@ export interface LinkContext {
   readonly settings: ReadonlyMap<string, Setting>;
   readonly readings: ReadonlyMap<string, Reading>;
   readonly faults: ReadonlyMap<string, Fault>;
-  /** Ids of all sections. */
-  readonly sections: ReadonlySet<string>;
+  /** The ids of the file's sections in the tree, by slug. */
+  readonly sections: ReadonlyMap<string, string>;
+  readonly beside: Beside;
+  /** The procedures that the file's sections follow, by slug. */
+  readonly calls: ReadonlyMap<string, Instance>;
+  /** The call whose procedure is being put in; null while a file is linked for itself. */
+  readonly within: Within | null;
   readonly diagnostics: Diagnostic[];
   readonly open: Set<Aspect>;
   readonly settingsUsed: Set<string>;
+  /** Other trees that are led to, by section id, and where that was first said. */
+  readonly handOvers: Map<string, { readonly section: HandOverSection; readonly span: Span }>;
   /** Names that could have been meant, nearest first. */
   near(name: string, names: Iterable<string>): readonly string[];
+}
+
+/** What is particular to one call of a procedure. */
+export interface Within {
+  readonly instance: Instance;
+  /** What its sections' ids begin with: `find-the-short.` */
+  readonly prefix: string;
+  /** Where the procedure's file is. */
+  readonly path: string;
+  readonly names: ReadonlyMap<string, string>;
+  readonly quantities: ReadonlyMap<string, Formula>;
+  /** An address of the procedure's from where the tree is. */
+  address(url: string): string;
 }
 
 /** Near misses are worth their time for a person's typing slips, not for a file full of wrong names. */
@@ -29,7 +52,11 @@ const mostNearMisses = 100;
 const byId = <T extends { readonly id: string }>(items: readonly T[]): ReadonlyMap<string, T> =>
   new Map(items.map((item) => [item.id, item]));
 
-export function linkContext(facts: TreeFacts, sections: ReadonlySet<string>): LinkContext {
+export function linkContext(
+  facts: TreeFacts,
+  sections: ReadonlyMap<string, string>,
+  beside: Beside,
+): LinkContext {
   let left = mostNearMisses;
   return {
     facts,
@@ -37,9 +64,13 @@ export function linkContext(facts: TreeFacts, sections: ReadonlySet<string>): Li
     readings: byId(facts.readings),
     faults: byId(facts.faults),
     sections,
+    beside,
+    calls: beside.calls,
+    within: null,
     diagnostics: [],
     open: new Set(),
     settingsUsed: new Set(),
+    handOvers: new Map(),
     near(name, names) {
       left -= 1;
       if (left < 0 || name.length > 100) return [];
@@ -52,7 +83,7 @@ export function linkContext(facts: TreeFacts, sections: ReadonlySet<string>): Li
 
 export function report(
   context: Pick<LinkContext, 'diagnostics'>,
-  facts: BodyFacts,
+  facts: DiagnosticFacts,
   span: Span,
   more: { fix?: Fix | undefined; related?: Span } = {},
 ) {

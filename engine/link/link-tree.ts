@@ -1,45 +1,57 @@
 import type { Staged } from '../diagnostics/staged.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
 import type { BodySyntax } from '../read/body-syntax.ts';
+import { alone, type Beside } from './beside.ts';
 import { checkFileKind } from './check-file-kind.ts';
-import { fillBlocks } from './fill-values.ts';
+import { fillProse } from './fill-prose.ts';
 import { type LinkContext, linkContext, report } from './link-context.ts';
-import { linkSection } from './link-section.ts';
-import type { LinkedTree, PlaceOf } from './linked-tree.ts';
+import { linkSections } from './link-sections.ts';
+import type { LinkedSection, LinkedTree, PlaceOf } from './linked-tree.ts';
 import { placeIn } from './place-in.ts';
 import { resolveTarget } from './resolve-target.ts';
 import { resolveValues } from './resolve-values.ts';
+import { usedFacts } from './used-facts.ts';
 
-/** Leads every name of the body to the thing it names. Unknown names are reported with those that may have been
- *  meant; the tree that comes out is the best that can be made of the file. */
+/** Leads every name of the body to the thing it names, and puts the procedures that it follows in their places. Unknown
+ *  names are reported with those that may have been meant; what comes out is the best that can be made of the file. */
 export function linkTree(
   facts: TreeFacts,
   placeOf: PlaceOf,
   { head, sections }: BodySyntax,
+  beside: Beside = alone,
 ): Staged<LinkedTree> {
-  const context = linkContext(
-    facts,
-    new Set(sections.map(({ syntax }) => syntax.id).filter((id) => id !== '')),
-  );
-  if (sections.length === 0) noSections(head, context);
+  const slugs = sections.map(({ syntax }) => syntax.id).filter((id) => id !== '');
+  const context = linkContext(facts, new Map(slugs.map((slug) => [slug, slug])), beside);
+  if (sections.length === 0 && beside.kind !== 'shared') noSections(head, context);
   checkTitle(head, context);
   checkSlugs(sections, context);
-  checkFileKind(sections, 'tree', context);
+  checkFileKind(sections, beside.kind, context);
   const values = resolveValues(head.syntax.mentions, head.from, context);
-  for (const link of head.syntax.mentions.links) resolveTarget(link, head.from, context);
-  const linked = sections.flatMap((section) => linkSection(section, context) ?? []);
-  const { hazards, blocks } = head.syntax;
+  for (const link of head.syntax.mentions.links)
+    if (link.file === null) resolveTarget(link, head.from, context);
+  const linked = [...linkSections(sections, context), ...handOvers(context)];
   const value: LinkedTree = {
-    facts,
+    facts: usedFacts(facts, linked, context.settingsUsed, beside),
     placeOf,
-    hazards: hazards.map((hazard) => ({ ...hazard, blocks: fillBlocks(hazard.blocks, values) })),
-    blocks: fillBlocks(blocks, values),
+    ...fillProse(head.syntax, values),
     sections: linked,
     open: context.open,
     settingsUsed: context.settingsUsed,
   };
   return { value, diagnostics: context.diagnostics };
 }
+
+/** The sections in which the job goes on elsewhere stand last, at the place of the link that first led there. */
+const handOvers = (context: LinkContext): readonly LinkedSection[] =>
+  [...context.handOvers.values()].map(({ section, span }) => ({
+    section,
+    titleSpan: span,
+    leadSpan: span,
+    outcomeSpans: [],
+    faultSpans: [],
+    risks: [],
+    sound: true,
+  }));
 
 function noSections({ from }: BodySyntax['head'], context: LinkContext): void {
   context.diagnostics.push({ code: 'no-sections', span: { from, to: from } });

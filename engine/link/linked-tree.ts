@@ -20,6 +20,10 @@ export interface LinkedSection {
   readonly risks: readonly Risk[];
   /** Everything in it could be resolved. */
   readonly sound: boolean;
+  /** The end of a procedure that it is, in a procedure linked for itself; such a section is a stop without words. */
+  readonly end?: string;
+  /** It came out of a procedure's file: its places are the Follow line's, and what is wrong with it was told there. */
+  readonly inlined?: true;
 }
 
 /** Where a setting, a reading or a fault is declared. */

@@ -2,7 +2,6 @@ import type { Section } from '../../model/section.ts';
 import type { Span } from '../../model/span.ts';
 import type { SectionSyntax } from '../../read/section-syntax.ts';
 import type { LinkContext } from '../link-context.ts';
-import type { LinkedSection } from '../linked-tree.ts';
 import type { Values } from '../resolve-values.ts';
 
 /** What linking makes of one kind of section. */
@@ -12,8 +11,8 @@ export interface Made {
   readonly outcomeSpans?: readonly Span[];
   readonly faultSpans?: readonly Span[];
   readonly end?: string;
-  /** The sections of a procedure that is followed here. */
-  readonly within?: readonly LinkedSection[];
+  /** What the sections of the procedure that is followed here are linked by. */
+  readonly inside?: LinkContext;
 }
 
 /** What every section has. */
