@@ -1,4 +1,5 @@
 import type { Staged } from '../diagnostics/staged.ts';
+import type { ForeignFacts } from '../model/foreign-facts.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
 import type { BodySyntax } from '../read/body-syntax.ts';
 import { alone, type Beside } from './beside.ts';
@@ -37,6 +38,7 @@ export function linkTree(
     sections: linked,
     open: context.open,
     settingsUsed: context.settingsUsed,
+    foreign: namesOf(beside.foreign),
   };
   return { value, diagnostics: context.diagnostics };
 }
@@ -52,6 +54,9 @@ const handOvers = (context: LinkContext): readonly LinkedSection[] =>
     risks: [],
     sound: true,
   }));
+
+const namesOf = ({ conditions, settings, readings, faults }: ForeignFacts): ReadonlySet<string> =>
+  new Set([...conditions, ...settings, ...readings, ...faults].map(({ id }) => id));
 
 function noSections({ from }: BodySyntax['head'], context: LinkContext): void {
   context.diagnostics.push({ code: 'no-sections', span: { from, to: from } });

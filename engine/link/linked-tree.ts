@@ -39,4 +39,7 @@ export interface LinkedTree {
   readonly open: ReadonlySet<Aspect>;
   /** Settings that a condition or the prose makes use of. */
   readonly settingsUsed: ReadonlySet<string>;
+  /** Names of settings, readings, faults and conditions that other files declare, and those of calls: nobody's mistake
+   *  where they are not used. */
+  readonly foreign: ReadonlySet<string>;
 }

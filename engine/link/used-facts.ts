@@ -14,8 +14,8 @@ export function usedFacts(
   settingsUsed: ReadonlySet<string>,
   { foreign }: Beside,
 ): TreeFacts {
-  const { readings, settings, faults } = facts.foreign;
-  const conditions: Ids = new Set(foreign.conditions.map(({ id }) => id));
+  const [readings, settings] = [idsOf(foreign.readings), idsOf(foreign.settings)];
+  const [faults, conditions] = [idsOf(foreign.faults), idsOf(foreign.conditions)];
   if (readings.size + settings.size + faults.size + conditions.size === 0) return facts;
   const met = new Set(sections.flatMap(({ section }) => faultsOf(section)));
   const keptFaults = facts.faults.filter(({ id }) => !faults.has(id) || met.has(id));
@@ -48,6 +48,8 @@ export function usedFacts(
 }
 
 type Ids = ReadonlySet<string>;
+
+const idsOf = (items: readonly { readonly id: string }[]): Ids => new Set(items.map(({ id }) => id));
 
 /** A shared fault says what it shows in every tree; here only what this one reads matters. */
 const showing = (fault: Fault, readings: Ids): Fault => ({
