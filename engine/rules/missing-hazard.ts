@@ -13,7 +13,8 @@ export const missingHazard: Rule = ({ sections, hazards, facts }) => {
   const readings = new Map(facts.readings.map((reading) => [reading.id, reading]));
   return sections.flatMap((section) => {
     const risks = new Map<RiskKind, Risk>();
-    for (const risk of [...section.risks, ...risksOfPoints(section, readings)]) {
+    const points = section.inlined ? [] : risksOfPoints(section, readings);
+    for (const risk of [...section.risks, ...points]) {
       if (!risks.has(risk.risk)) risks.set(risk.risk, risk);
     }
     return [...risks.values()].flatMap((risk) => missing(risk, hazardsOf(section), hazards));

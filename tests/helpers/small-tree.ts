@@ -1,3 +1,4 @@
+import assert from 'node:assert/strict';
 import type { Diagnostic } from '../../engine/diagnostics/diagnostic.ts';
 import { linkTree } from '../../engine/link/link-tree.ts';
 import type { LinkedTree } from '../../engine/link/linked-tree.ts';
@@ -5,9 +6,11 @@ import type { Reading } from '../../engine/model/reading.ts';
 import type { TreeFacts } from '../../engine/model/tree-facts.ts';
 import { readHead } from '../../engine/read/read-head.ts';
 import { readSection } from '../../engine/read/read-section.ts';
+import { allNormal, eachBands } from '../../engine/scale/index.ts';
 import { plainReading } from './plain-reading.ts';
 
-/** Facts in short: a reading is its bands, `*` before the normal ones and `?` before all where nothing is judged. */
+/** Facts in short: a reading is its bands, `*` before the normal ones and `?` before all where nothing is judged;
+ *  `tries 20` counts, and `each A0 A1 A2: *moves stuck` is many alike. */
 export interface ShortFacts {
   readonly readings?: Readonly<Record<string, string>>;
   /** A setting is its options, or a quantity with its unit: `= MHz`. */
@@ -15,16 +18,26 @@ export interface ShortFacts {
   /** A fault is what it shows: `v5 low, pg none`. */
   readonly faults?: Readonly<Record<string, string>>;
   readonly given?: Readonly<Record<string, string>>;
+  /** The values of a condition of the board: `in out`. */
+  readonly conditions?: Readonly<Record<string, string>>;
 }
 
-export function factsOf({ readings = {}, settings = {}, faults = {}, given = {} }: ShortFacts): TreeFacts {
+export function factsOf({
+  readings = {},
+  settings = {},
+  faults = {},
+  given = {},
+  conditions = {},
+}: ShortFacts): TreeFacts {
   return {
     title: 'A tree',
     symptom: 'Nothing moves',
     boards: ['486'],
     minutes: 2,
     given: Object.entries(given).map(([reading, band]) => ({ reading, band })),
-    conditions: [],
+    conditions: Object.entries(conditions).map(([id, text]) => ({ id, values: text.split(' ') })),
+    foreign: { settings: new Set(), readings: new Set(), faults: new Set() },
+    tools: null,
     settings: Object.entries(settings).map(([id, text]) =>
       text.startsWith('=')
         ? { kind: 'quantity', id, is: id, unit: text.slice(1).trim(), usual: null }
@@ -61,11 +74,26 @@ const optionsOf = (text: string) =>
 
 function readingOf(id: string, text: string): Reading {
   const words = text.split(' ');
+  if (words[0] === 'tries') return plainReading(id, { kind: 'tries', enough: Number(words[1]) }, ['always']);
+  if (words[0] === 'each') return eachReading(id, text);
   return plainReading(
     id,
     { kind: 'options', options: optionsOf(text) },
     text.startsWith('?') ? 'any' : words.filter((word) => word.startsWith('*')).map((word) => word.slice(1)),
   );
+}
+
+function eachReading(id: string, text: string): Reading {
+  const [, members = '', one = ''] = /^each ([^:]*): (.*)$/.exec(text) ?? [];
+  const { measure: of, normal } = readingOf(id, one);
+  assert(of.kind === 'options' && normal !== 'any', 'expected many alike to be options with normal ones');
+  const names = members.split(' ');
+  const bands = eachBands(
+    names.length,
+    of.options.map(({ name }) => name),
+    normal,
+  );
+  return plainReading(id, { kind: 'each', members: names, of, normal, bands }, [allNormal]);
 }
 
 export interface Linked {

@@ -27,7 +27,7 @@ export const onlyIfLine: LeadLine = {
     const from = piece.span.from + opening;
     const parsed = parseCondition(text.slice(opening, -1));
     const clauses = parsed.condition?.kind === 'clauses' ? parsed.condition.clauses : [];
-    if (!clauses.every(isNamed)) {
+    if (!clauses.every(isNamed) || /[.:;]\s/.test(text)) {
       report(context, { code: 'only-if-form' }, piece.span);
       return { word: 'Only if', clauses: [] };
     }
