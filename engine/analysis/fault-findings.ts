@@ -23,7 +23,7 @@ export function faultFindings(
     const home = homes.get(walk.fault);
     const [worst] = walk.astray;
     if (home === undefined) return [];
-    const span = tree.facts.foreign?.has(walk.fault) ? home.span : tree.placeOf('faults', walk.fault);
+    const span = tree.facts.foreign.faults.has(walk.fault) ? home.span : tree.placeOf('faults', walk.fault);
     const { fault, arrives } = walk;
     if (!paths.reached.has(home.section))
       return [{ code: 'fault-unreached', fault, title: titleOf(home.section), span, related: home.span }];

@@ -4,7 +4,6 @@ import type { CheckOnPaths, Paths } from '../paths/paths.ts';
 import { coverages } from '../rules/coverages.ts';
 import { reach } from '../rules/reach.ts';
 import { waysOf } from '../rules/ways-of.ts';
-import { isExpanded } from './is-expanded.ts';
 
 /** Outcomes and sections that arcs lead to but no walk does. What shows in one check alone, or from the arcs, is told by the rules; what
  *  stands in a procedure is right for its other callers. */
@@ -13,7 +12,7 @@ export function pathFindings(tree: LinkedTree, paths: Paths): readonly Diagnosti
   const first = tree.sections.slice(0, 1).map(({ section }) => section.id);
   const linked = reach(first, waysOf(tree));
   return tree.sections
-    .filter(({ section }) => !isExpanded(section))
+    .filter(({ inlined }) => inlined !== true)
     .flatMap((each): readonly Diagnostic[] => {
       const { section, titleSpan } = each;
       if (!paths.reached.has(section.id)) {

@@ -7,7 +7,7 @@ export const faultSections: Rule = ({ facts, sections, placeOf, open }) => {
   const found = new Map<string, LinkedSection>();
   const twice = sections.flatMap((linked) => secondSections(linked, found));
   const missing = facts.faults.filter(
-    ({ id }) => !found.has(id) && !facts.foreign?.has(id) && !open.has('faults'),
+    ({ id }) => !found.has(id) && !facts.foreign.faults.has(id) && !open.has('faults'),
   );
   return [
     ...twice,

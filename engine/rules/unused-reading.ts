@@ -11,7 +11,7 @@ export const unusedReading: Rule = ({ facts, sections, placeOf, open }) => {
     ...[...facts.readings, ...facts.faults].flatMap(({ onlyIf }) => onlyIf.map(({ reading }) => reading)),
   ]);
   return facts.readings
-    .filter(({ id, call }) => !call && !isLocal(id) && !facts.foreign?.has(id) && !used.has(id))
+    .filter(({ id, call }) => !call && !isLocal(id) && !facts.foreign.readings.has(id) && !used.has(id))
     .map(({ id }) => ({ code: 'unused-reading', reading: id, span: placeOf('readings', id) }));
 };
 

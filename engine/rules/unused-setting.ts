@@ -8,6 +8,6 @@ export const unusedSetting: Rule = ({ facts, settingsUsed, placeOf, open }) => {
   const computedFrom = facts.readings.flatMap(({ from }) => (from === null ? [] : namesIn(from)));
   const used = new Set([...settingsUsed, ...facts.readings.flatMap(settingsOf), ...computedFrom]);
   return facts.settings
-    .filter(({ id }) => !facts.foreign?.has(id) && !used.has(id))
+    .filter(({ id }) => !facts.foreign.settings.has(id) && !used.has(id))
     .map(({ id }) => ({ code: 'unused-setting', setting: id, span: placeOf('settings', id) }));
 };

@@ -18,7 +18,9 @@ const lines: readonly (readonly string[])[] = [
     'facts',
     'read',
     'link',
+    'paths',
     'rules',
+    'analysis',
     'emit',
     'compile.ts',
     'cli',
@@ -79,7 +81,7 @@ const forbidden: readonly IForbiddenRuleType[] = [
     name: 'nothing on the bench compiles',
     severity: 'error',
     from: { path: '^player/', pathNot: '^player/build/' },
-    to: { path: '^engine/(parse|facts|read|link|rules|emit|compile|diagnostics|source)' },
+    to: { path: '^engine/(parse|facts|read|link|paths|rules|analysis|emit|compile|diagnostics|source)' },
   },
 ];
 
