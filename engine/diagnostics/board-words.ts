@@ -93,7 +93,7 @@ export const boardWords: WordTable<BoardFacts> = {
   'positions-uncovered': {
     severity: 'hint',
     wrong: ({ setting, example, more }) =>
-      `No row of "${setting}" says what ${example} does${more === 0 ? '' : `, nor ${more.toLocaleString('en')} more such positions`}`,
+      `No row of "${setting}" says what ${example} does${more === 0 ? '' : `, the first of ${(more + 1).toLocaleString('en')} such positions`}`,
     mend: () => 'Add a row if it is known; if the positions are forbidden, leave it as it is',
   },
   'jumper-table-large': {

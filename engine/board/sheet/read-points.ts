@@ -22,7 +22,7 @@ export function readPoints(
     const found = (Array.isArray(raw) ? raw : [raw]).flatMap((one, index): readonly TestPoint[] => {
       if (!isTable(one)) return [];
       const point = readPoint(one, Array.isArray(raw) ? [...path, index] : path, pictures, context);
-      if (typeof one.picture === 'string') used.add(one.picture);
+      for (const picture of picturesMeant(one.picture, pictures)) used.add(picture);
       return [point];
     });
     return [reading, found] as const;
@@ -32,6 +32,10 @@ export function readPoints(
   }
   return Object.fromEntries(points.filter(([, found]) => found.length > 0));
 }
+
+/** The picture of that name, or those that were probably meant: they are not told to be unused as well. */
+const picturesMeant = (name: unknown, pictures: readonly string[]): readonly string[] =>
+  typeof name !== 'string' || pictures.includes(name) ? [String(name)] : nearest(name.slice(0, 60), pictures);
 
 function readPoint(raw: RawTable, path: Path, pictures: readonly string[], context: FactsContext): TestPoint {
   const is = textOf(raw.is) ?? '';

@@ -12,7 +12,7 @@ import { checkSharedName } from './check-shared-name.ts';
 import { readPositions } from './read-positions.ts';
 import { readSettingValue } from './read-setting-value.ts';
 
-const mostRows = 1000;
+const mostRows = 256;
 
 /** Which positions make a setting what it is. */
 export function readTables(

@@ -1,4 +1,4 @@
-import { compileTree } from '../../../engine/compile.ts';
+import { boardWords } from '../../../engine/diagnostics/board-words.ts';
 import { bodyWords } from '../../../engine/diagnostics/body-words.ts';
 import { describe } from '../../../engine/diagnostics/describe.ts';
 import type { DiagnosticCode } from '../../../engine/diagnostics/diagnostic.ts';
@@ -7,6 +7,7 @@ import { sourceWords } from '../../../engine/diagnostics/source-words.ts';
 import { textWords } from '../../../engine/diagnostics/text-words.ts';
 import { treeRuleWords } from '../../../engine/diagnostics/tree-rule-words.ts';
 import { brokenLines } from './broken-lines.ts';
+import { compileFixture } from './compile-fixture.ts';
 import { readInput } from './fixtures.ts';
 
 const groups: readonly { readonly title: string; readonly words: object }[] = [
@@ -15,6 +16,7 @@ const groups: readonly { readonly title: string; readonly words: object }[] = [
   { title: 'Quantities, scales and formulas', words: textWords },
   { title: 'The body', words: bodyWords },
   { title: 'The tree as a whole', words: treeRuleWords },
+  { title: 'Board sheets', words: boardWords },
 ];
 
 const introduction = `# What the checker says
@@ -41,7 +43,7 @@ export const diagnosticsPage = (): string =>
 function row(code: DiagnosticCode): string {
   const text = readInput(code);
   const line = text.split(/\r\n|\n/)[brokenLines[code] - 1] ?? '';
-  const found = compileTree(text, { id: 'input' }).diagnostics.find((diagnostic) => diagnostic.code === code);
+  const found = compileFixture(code).find((diagnostic) => diagnostic.code === code);
   if (found === undefined) throw new Error(`the fixture "${code}" does not produce its code`);
   const { severity, wrong, mend } = describe(found);
   return `| \`${code}\` | ${severity} | ${codeSpan(line)} | ${cell(wrong)} | ${cell(mend)} |\n`;

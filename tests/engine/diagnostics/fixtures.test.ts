@@ -1,19 +1,16 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { compileTree } from '../../../engine/compile.ts';
-import type { Diagnostic } from '../../../engine/diagnostics/diagnostic.ts';
 import { formatDiagnostic, lineOf } from '../../../engine/diagnostics/index.ts';
 import { brokenLines } from './broken-lines.ts';
+import { compileFixture } from './compile-fixture.ts';
 import { fixtureFolder, fixtureNames, readInput } from './fixtures.ts';
 
 const codes = Object.keys(brokenLines).sort() as readonly (keyof typeof brokenLines)[];
 const update = process.env.UPDATE === '1';
 
-const diagnosticsOf = (text: string): readonly Diagnostic[] => compileTree(text, { id: 'input' }).diagnostics;
-
 /** Everything that is told; of a flood, the kind that the fixture is about, and the rest counted. */
 function toldAbout(code: string, text: string): string {
-  const diagnostics = diagnosticsOf(text);
+  const diagnostics = compileFixture(code, text);
   const shown = diagnostics.length <= 20 ? diagnostics : diagnostics.filter((each) => each.code === code);
   const others = diagnostics.length - shown.length;
   return [
@@ -31,7 +28,7 @@ describe('the fixtures of the diagnostics', () => {
 
   test.each(codes)('%s is reported at the line that is broken', (code) => {
     const text = readInput(code);
-    const lines = diagnosticsOf(text)
+    const lines = compileFixture(code, text)
       .filter((diagnostic) => diagnostic.code === code)
       .map(({ span }) => lineOf(text, span.from).number);
     expect(lines).toContain(brokenLines[code]);
@@ -47,7 +44,7 @@ describe('the fixtures of the diagnostics', () => {
 
   test.each(codes)('%s is gone once its fix is made, if it has one', (code) => {
     const text = readInput(code);
-    const found = diagnosticsOf(text).filter((diagnostic) => diagnostic.code === code);
+    const found = compileFixture(code, text).filter((diagnostic) => diagnostic.code === code);
     const fixed = found.filter(({ fix }) => fix !== undefined);
     if (fixed.length === 0) return;
     const edits = fixed.flatMap(({ fix }) => fix?.edits ?? []).sort((a, b) => b.from - a.from);
@@ -55,7 +52,7 @@ describe('the fixtures of the diagnostics', () => {
       (current, { from, to, insert }) => current.slice(0, from) + insert + current.slice(to),
       text,
     );
-    const left = diagnosticsOf(mended).filter((diagnostic) => diagnostic.code === code);
+    const left = compileFixture(code, mended).filter((diagnostic) => diagnostic.code === code);
     expect(left.length).toBeLessThanOrEqual(found.length - fixed.length);
   });
 });

@@ -1,10 +1,10 @@
 import { expect, describe as group, test } from 'vitest';
-import { compileTree } from '../../../engine/compile.ts';
 import { describe } from '../../../engine/diagnostics/index.ts';
-import { fixtureNames, readInput } from './fixtures.ts';
+import { compileFixture } from './compile-fixture.ts';
+import { fixtureNames } from './fixtures.ts';
 
 const told = fixtureNames().flatMap((code) => {
-  const found = compileTree(readInput(code), { id: 'x' }).diagnostics.find((each) => each.code === code);
+  const found = compileFixture(code).find((each) => each.code === code);
   return found === undefined ? [] : [{ code, ...describe(found) }];
 });
 
