@@ -64,18 +64,18 @@ function observed(observation: Observation | null, rule: DecisionRule): Bounds {
     const end = (at: typeof value) => ({ value: at, closed: true });
     return { ...around, low: end(value.sub(a)), high: end(value.add(a)), dark };
   }
-  if (understood.kind === 'overload') return beyond(observation);
+  if (understood.kind === 'overload') return { ...beyond(observation), value: 'sure', dark };
   if (understood.kind !== 'interval' || (understood.from === null && understood.to === null)) return noValue;
   const { from, to, closed } = understood;
   const end = (at: string | null) => (at === null ? null : { value: fractionOf(at), closed });
   return { low: end(from), high: end(to), value: 'sure', dark };
 }
 
-/** Beyond what an ohmmeter shows is above the last limit. */
-function beyond({ bands, used }: Observation): Bounds {
+/** Beyond what an ohmmeter shows is above the last limit; another instrument's overload is a value like any. */
+function beyond({ bands, used }: Observation): Pick<Bounds, 'low' | 'high'> {
   const last = used?.limits.at(-1);
-  if (last === undefined || bands.length !== 1 || bands[0] !== used?.bands.at(-1)) return noValue;
-  return { low: { value: fromStored(last), closed: true }, high: null, value: 'sure', dark: 'no' };
+  const isTop = bands.length === 1 && bands[0] === used?.bands.at(-1);
+  return { low: isTop && last ? { value: fromStored(last), closed: true } : null, high: null };
 }
 
 const optionOf = ([option = '']: readonly string[]): Understood => ({ kind: 'option', option });

@@ -74,13 +74,14 @@ function readRow(measure: Each, typed: string): Taken<ReadRow> {
   return { ok: true, value: { members: row, mark: marks.length === 1 ? (marks[0] ?? null) : null } };
 }
 
-/** What one member shows; `normal`, or the name of a normal band, says as much as a value in it. */
+/** What one member shows; `good`, or the name of a normal band, says as much as a value in it. */
 function readOne({ of, normal }: Each, value: string): Taken<One> {
   const read = readSingle(of, value);
   if (read.ok) return read;
   const text = tidy(value).toLowerCase();
   const named = normal.find((band) => band.toLowerCase() === text);
-  const band = named ?? (text === 'normal' && normal.length === 1 ? normal[0] : undefined);
+  const band =
+    named ?? (/^(?:normal|good|ok|fine)$/.test(text) && normal.length === 1 ? normal[0] : undefined);
   if (band === undefined) return read;
   return {
     ok: true,

@@ -7,16 +7,19 @@ import type { Reading } from '../../../engine/model/reading.ts';
 import type { SettingValue } from '../../../engine/model/setting.ts';
 import { exactOf, toStored } from '../../../engine/quantity/index.ts';
 import {
+  allNormal,
   bandsOf,
   checkScale,
+  eachBands,
   judge,
   observe,
+  parseBeeps,
   parseCodes,
   parseExpect,
   parseScale,
   resolveScale,
 } from '../../../engine/scale/index.ts';
-import { quantitySetting, readingOf, settingsOf } from './quantity-reading.ts';
+import { quantitySetting, readingOf, settingsOf, taken } from './quantity-reading.ts';
 
 const fraction = fc
   .tuple(fc.integer({ min: -10_000, max: 10_000 }), fc.constantFrom(1, 2, 3, 7, 10, 1000))
@@ -269,10 +272,55 @@ describe('the laws of scales', () => {
         ['steady'],
       ),
       readingOf(parseCodes([{ key: '00', band: 'stuck', means: null }]).measure, ['other']),
+      readingOf(parseBeeps([{ key: '1-3-3', band: 'memory', means: null }]).measure, ['other']),
+      readingOf({ kind: 'tries', enough: 20 }, ['always']),
+      ...(
+        [
+          { kind: 'options', options: ['moves', 'stuck'].map((name) => ({ name, means: null })) },
+          parseCodes([{ key: '00', band: 'stuck', means: null }]).measure,
+          parseBeeps([{ key: 'none', band: 'silent', means: null }]).measure,
+          { kind: 'quantity', unit: 'V', scale: taken(parseScale('good < 5 V < stuck', 'V')) },
+        ] as const
+      ).map((of) => {
+        const single = readingOf(of, ['good']);
+        const normal = bandsOf(single).slice(0, 1);
+        const bands = eachBands(3, bandsOf(single), normal);
+        return readingOf({ kind: 'each', members: ['A0', 'A1', '5'], of, normal, bands }, [allNormal]);
+      }),
     ];
+    const rowText = fc
+      .array(
+        fc.constantFrom(
+          'A0',
+          'a1',
+          '5',
+          'rest',
+          'all',
+          ' ',
+          ', ',
+          '; ',
+          '-',
+          'stuck',
+          'moves',
+          '4,9',
+          '00',
+          '1-3-3',
+          'L',
+          ' 2 ',
+          'short',
+          ' of ',
+          '/',
+          'the same',
+          'good',
+          '\n',
+          '=',
+        ),
+        { maxLength: 12 },
+      )
+      .map((parts) => parts.join(''));
     fc.assert(
       fc.property(
-        fc.oneof(anyText, fc.string({ unit: 'grapheme' })),
+        fc.oneof(anyText, rowText, fc.string({ unit: 'grapheme' })),
         fc.oneof(
           cut.map((drawn) => drawn.reading),
           fc.constantFrom(...readings),
@@ -291,7 +339,7 @@ describe('the laws of scales', () => {
           }
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: 4000 },
     );
   });
 });
