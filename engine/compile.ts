@@ -3,6 +3,7 @@ import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { emitCompiledTree } from './emit/emit-compiled-tree.ts';
 import { readFacts } from './facts/index.ts';
 import { linkTree } from './link/link-tree.ts';
+import type { LinkedTree } from './link/linked-tree.ts';
 import type { CompiledTree } from './model/compiled-tree.ts';
 import type { FrontMatter } from './model/front-matter.ts';
 import { openBlock, parseFrontMatter } from './parse/index.ts';
@@ -13,6 +14,8 @@ import { splitSource } from './source/split-source.ts';
 export interface Compiled {
   /** Null where anything is an error. */
   readonly tree: CompiledTree | null;
+  /** What the file says with its names looked up, for whoever looks at it further; null where it is no tree. */
+  readonly linked: LinkedTree | null;
   /** Everything there is to say about the file, in its order. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -37,11 +40,13 @@ export function compileTree(text: string, { id }: { readonly id: string }): Comp
   const linked = linkTree(facts.value, (table, name) => front.value.spanOf([table, name], 'key'), body.value);
   const stages = [source, front, facts, body, linked, { diagnostics: checkRules(linked.value) }];
   const diagnostics = inOrder(stages.flatMap((stage) => stage.diagnostics));
-  return { tree: diagnostics.some(isError) ? null : emitCompiledTree(linked.value, id), diagnostics };
+  const tree = diagnostics.some(isError) ? null : emitCompiledTree(linked.value, id);
+  return { tree, linked: linked.value, diagnostics };
 }
 
 const refused = (diagnostics: readonly Diagnostic[]): Compiled => ({
   tree: null,
+  linked: null,
   diagnostics: inOrder(diagnostics),
 });
 
