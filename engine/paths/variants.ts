@@ -1,12 +1,15 @@
 import { type Cell, holds, joined } from './cells.ts';
 
-/** More different sets of known bands than this are taken together. */
-const most = 64;
-
 /** What can be known on entering one section: cells none of which holds another. */
 export class Variants {
+  readonly #most: number;
   #cells: readonly Cell[] = [];
   #together = false;
+
+  /** @param most more different sets of known bands than this are taken together */
+  constructor(most: number) {
+    this.#most = most;
+  }
 
   get cells(): readonly Cell[] {
     return this.#cells;
@@ -23,7 +26,7 @@ export class Variants {
     const [hull] = this.#cells;
     if (this.#together && hull !== undefined) return this.#only(joined(hull, cell));
     const others = this.#cells.filter((known) => !holds(cell, known));
-    if (others.length < most) {
+    if (others.length < this.#most) {
       this.#cells = [...others, cell];
       return cell;
     }

@@ -11,8 +11,16 @@ import type { CheckOnPaths, NotExact, Paths } from './paths.ts';
 import { Variants } from './variants.ts';
 import type { Walkable } from './walkable.ts';
 
-/** How many cells are looked at in all. About a second. */
-const allSteps = 400_000;
+/** How far the walks are told apart. */
+export interface PathLimits {
+  /** How many cells are looked at in all. */
+  readonly steps: number;
+  /** How many different sets of known bands a section is entered with. */
+  readonly variants: number;
+}
+
+/** About a second. */
+const usualLimits: PathLimits = { steps: 400_000, variants: 64 };
 
 interface Seen {
   readonly taken: boolean[];
@@ -29,15 +37,15 @@ interface Seen {
  *        └──good──▶ v5 good ─▶ …
  *
  * Exact, with three ways out where that would take too long: sections with many different cells take them together, checks with too
- * many combinations are passed on every line, and when `most` steps are used up every section is looked at by itself.
+ * many combinations are passed on every line, and when all steps are used up every section is looked at by itself.
  * @param possible what derived readings leave possible
  */
-export function walkPaths(tree: Walkable, possible: PossibleBands, most = allSteps): Paths {
-  const walk = new Walk(tree, possible);
-  return walk.run(most) ?? new Walk(tree, possible).alone();
+export function walkPaths(tree: Walkable, possible: PossibleBands, limits = usualLimits): Paths {
+  return new Walk(tree, possible, limits).run() ?? new Walk(tree, possible, limits).alone();
 }
 
 class Walk {
+  readonly #limits: PathLimits;
   readonly #byId: ReadonlyMap<string, Section>;
   readonly #first: Section | undefined;
   readonly #arcs: ReadonlyMap<string, readonly Arc[]>;
@@ -49,7 +57,8 @@ class Walk {
   readonly #open: { readonly section: Section; readonly cell: Cell }[] = [];
   #steps = 0;
 
-  constructor(tree: Walkable, possible: PossibleBands) {
+  constructor(tree: Walkable, possible: PossibleBands, limits: PathLimits) {
+    this.#limits = limits;
     this.#byId = new Map(tree.sections.map((section) => [section.id, section]));
     this.#first = tree.sections[0];
     this.#arcs = arcsOf(tree.sections);
@@ -57,11 +66,11 @@ class Walk {
     this.#live = liveNames(tree.sections, this.#arcs, this.#names);
   }
 
-  /** Null where `most` steps were not enough. */
-  run(most: number): Paths | null {
+  /** Null where the steps were not enough. */
+  run(): Paths | null {
     if (this.#first !== undefined) this.#enter(this.#first, this.#unknown(this.#first));
     for (let next = this.#open.shift(); next !== undefined; next = this.#open.shift()) {
-      if (this.#steps > most) return null;
+      if (this.#steps > this.#limits.steps) return null;
       this.#leave(next.section, next.cell);
     }
     return this.#paths([]);
@@ -137,7 +146,7 @@ class Walk {
   }
 
   #variantsOf({ id }: Section): Variants {
-    const variants = this.#variants.get(id) ?? new Variants();
+    const variants = this.#variants.get(id) ?? new Variants(this.#limits.variants);
     this.#variants.set(id, variants);
     return variants;
   }
