@@ -68,18 +68,71 @@ export type MeaningFacts =
   | { readonly code: 'reserved-word'; readonly name: string; readonly of: NameKind }
   | { readonly code: 'option-twice'; readonly option: string }
   | { readonly code: 'setting-and-reading'; readonly name: string }
-  /** Neither or more than one of `unit` with `scale` or `expect`, `options`, `codes`. */
-  | { readonly code: 'one-measure'; readonly of: 'reading' | 'setting'; readonly found: readonly string[] }
+  /** Neither or more than one of the ways to say what values there are. */
+  | {
+      readonly code: 'one-measure';
+      readonly of: 'reading' | 'setting' | 'parameter';
+      readonly found: readonly string[];
+    }
   | { readonly code: 'normal-missing'; readonly reading: string; readonly bands: readonly string[] }
   | { readonly code: 'good-not-normal'; readonly reading: string }
   | { readonly code: 'wait-form'; readonly text: string }
   | { readonly code: 'share-form'; readonly text: string }
   | { readonly code: 'shares-sum'; readonly sum: string }
-  | { readonly code: 'circle'; readonly key: 'needs' | 'after'; readonly names: readonly string[] }
+  | { readonly code: 'circle'; readonly key: CircleKey; readonly names: readonly string[] }
   | { readonly code: 'hidden-missing'; readonly reading: string; readonly bands: readonly string[] }
   | { readonly code: 'missing-source'; readonly reading: string };
 
-export type NameKind = 'reading' | 'setting' | 'fault' | 'band' | 'option';
+/** Keys by which readings lead to each other. */
+export type CircleKey = 'needs' | 'after' | 'only if' | 'like' | 'from';
+
+export type NameKind =
+  | 'reading'
+  | 'setting'
+  | 'fault'
+  | 'band'
+  | 'option'
+  | 'condition'
+  | 'condition value'
+  | 'member'
+  | 'parameter'
+  | 'end';
+
+/** What has a name that can clash. */
+export type Declared = 'reading' | 'setting' | 'fault' | 'condition' | 'parameter';
+
+/** Where readings are derived, many alike, taken in conditions, or known from other files. */
+export type DeclarationFacts =
+  /** `other` is what has the name already, in a file that is used or among the parameters. */
+  | {
+      readonly code: 'name-clash';
+      readonly name: string;
+      readonly of: Declared;
+      readonly other: Declared;
+      readonly elsewhere: boolean;
+    }
+  /** `when: out`, `when: cards = out`. */
+  | { readonly code: 'when-form'; readonly text: string }
+  | { readonly code: 'no-tool-named'; readonly name: string; readonly near: readonly string[] }
+  | {
+      readonly code: 'no-class-named';
+      readonly name: string;
+      readonly boards: readonly string[];
+      readonly near: readonly string[];
+    }
+  /** A name in `from` that stands for no reading and no setting. */
+  | { readonly code: 'no-input-named'; readonly name: string; readonly near: readonly string[] }
+  | { readonly code: 'input-not-number'; readonly name: string; readonly of: 'reading' | 'setting' }
+  /** A key that a derived reading cannot have; `compares` where it is one of a quantity and `from` gives yes or no. */
+  | { readonly code: 'derived-key'; readonly key: string; readonly compares: boolean }
+  | { readonly code: 'each-size'; readonly count: number; readonly least: number; readonly most: number }
+  | { readonly code: 'member-is-band'; readonly name: string }
+  | { readonly code: 'each-bands'; readonly wrong: readonly string[]; readonly most: number }
+  | { readonly code: 'each-not-judged' }
+  | { readonly code: 'shows-how-many'; readonly reading: string; readonly bands: readonly string[] }
+  | { readonly code: 'usual-not-quantity'; readonly reading: string }
+  /** A list names a parameter, whose normal bands only the caller knows. */
+  | { readonly code: 'parameter-bands'; readonly parameter: string; readonly bands: readonly string[] };
 
 /** Problems of the front-matter. */
-export type FrontMatterFacts = YamlFacts | ShapeFacts | MeaningFacts;
+export type FrontMatterFacts = YamlFacts | ShapeFacts | MeaningFacts | DeclarationFacts;

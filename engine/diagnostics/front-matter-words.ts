@@ -1,3 +1,4 @@
+import { declarationWords } from './declaration-words.ts';
 import type {
   FrontMatterFacts,
   MeaningFacts,
@@ -172,7 +173,7 @@ const meaningWords: WordTable<MeaningFacts> = {
     wrong: ({ name, of }) => `"${short(name)}" cannot be the name of ${aKind[of]}`,
     mend: ({ instead, of }) =>
       instead === null
-        ? of === 'band' || of === 'option'
+        ? !isIdentifier(of)
           ? 'Use letters, digits, "_" and "-", 60 at the most'
           : 'Begin with a letter, and use letters, digits and "_", 60 at the most'
         : `Write "${instead}"`,
@@ -199,9 +200,12 @@ const meaningWords: WordTable<MeaningFacts> = {
         ? `Nothing says what values this ${of} can have`
         : `${said(found)} ${found.length === 1 ? 'is not enough to say' : 'do not go together when they say'} what values this ${of} can have`,
     mend: ({ of }) =>
-      of === 'setting'
-        ? 'Give "unit" for a quantity, or "options" for a choice'
-        : 'Give "unit" with "expect" or "scale" for a quantity, "options" for a choice, or "codes"',
+      ({
+        setting: 'Give "unit" for a quantity, or "options" for a choice',
+        parameter: 'Give "bands" for a reading, or "unit" for a quantity',
+        reading:
+          'Give "unit" with "expect" or "scale" for a quantity, "options" for a choice, or "codes", "beeps", "tries" or "from"',
+      })[of],
   },
   'normal-missing': {
     severity: 'error',
@@ -246,7 +250,12 @@ const meaningWords: WordTable<MeaningFacts> = {
 };
 
 /** The words for problems of the front-matter. */
-export const frontMatterWords: WordTable<FrontMatterFacts> = { ...yamlWords, ...shapeWords, ...meaningWords };
+export const frontMatterWords: WordTable<FrontMatterFacts> = {
+  ...yamlWords,
+  ...shapeWords,
+  ...meaningWords,
+  ...declarationWords,
+};
 
 const aKind: Readonly<Record<NameKind, string>> = {
   reading: 'a reading',
@@ -254,11 +263,21 @@ const aKind: Readonly<Record<NameKind, string>> = {
   fault: 'a fault',
   band: 'a band',
   option: 'an option',
+  condition: 'a condition',
+  'condition value': 'a value of a condition',
+  member: 'one of many alike',
+  parameter: 'a parameter',
+  end: 'an end',
 };
+
+/** Names that formulas and clauses begin with; the others may begin with a digit and have hyphens. */
+const isIdentifier = (of: NameKind): boolean =>
+  ['reading', 'setting', 'fault', 'condition', 'parameter'].includes(of);
 
 const examples: Readonly<Record<string, string>> = {
   format: 'format: 1',
   kind: 'kind: tree',
+  ends: 'ends: { found: the part is known }',
   title: 'title: Board held in reset',
   symptom: 'symptom: Fans turn, the screen stays black',
   boards: 'boards: [386, 486]',

@@ -101,7 +101,8 @@ export const textWords: WordTable<TextProblemFacts> = {
   'unknown-function': {
     severity: 'error',
     wrong: ({ name }) => `There is no function "${name}"`,
-    mend: ({ near }) => meant(near, 'Use min, max, abs, ratio, factor or spread; between a name and a bracket write "*"'),
+    mend: ({ near }) =>
+      meant(near, 'Use min, max, abs, ratio, factor or spread; between a name and a bracket write "*"'),
   },
   'not-a-number': {
     severity: 'error',

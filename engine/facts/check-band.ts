@@ -6,7 +6,7 @@ import type { FactsContext } from './facts-context.ts';
 
 /** Whether a reading has the band, or may have it; told if not. */
 export function checkBand(
-  reading: Reading,
+  reading: Pick<Reading, 'id' | 'measure'>,
   band: string,
   path: Path,
   part: 'key' | 'value',

@@ -13,17 +13,48 @@ interface NameRules {
 
 /** What conditions are written with. */
 const conditionWords = ['otherwise', 'and', 'or', 'is', 'not', 'all', 'any', 'cannot'];
+/** What stands before or behind the name of something that clauses speak of. */
+const clauseWords = [...conditionWords, 'are', 'of', 'one', 'several'];
+/** What a typed row says besides names and values. */
+const rowWords = [
+  ...conditionWords,
+  'rest',
+  'other',
+  'others',
+  'remaining',
+  'the',
+  'same',
+  'each',
+  'every',
+  'to',
+];
 
-const id: NameRules = { form: /^[\p{L}_][\p{L}\p{N}_]*$/u, filler: '_', reserved: new Set(conditionWords) };
-const band: NameRules = { form: /^[\p{L}\p{N}_][\p{L}\p{N}_-]*$/u, filler: '-', reserved: id.reserved };
+const id: NameRules = {
+  form: /^[\p{L}_][\p{L}\p{N}_]*$/u,
+  filler: '_',
+  reserved: new Set(clauseWords),
+};
+const band: NameRules = {
+  form: /^[\p{L}\p{N}_][\p{L}\p{N}_-]*$/u,
+  filler: '-',
+  reserved: new Set(conditionWords),
+};
+/** `twin` is the reading of a known-good board. */
+const inFormulas: NameRules = { ...id, reserved: new Set([...clauseWords, ...functionNames, 'twin']) };
 
 const rules: Readonly<Record<NameKind, NameRules>> = {
-  reading: id,
+  reading: inFormulas,
   fault: id,
-  /** `twin` is the reading of a known-good board. */
-  setting: { ...id, reserved: new Set([...conditionWords, ...functionNames, 'twin']) },
+  setting: inFormulas,
+  parameter: inFormulas,
   band,
   option: band,
+  /** `Do, 3 minutes, wait 2 hours, cards out: …` */
+  condition: { ...id, reserved: new Set([...clauseWords, 'wait']) },
+  'condition value': band,
+  member: { ...band, reserved: new Set(rowWords) },
+  /** `not found` asks for any other end. */
+  end: band,
 };
 
 /** Names that every object of the language has: nobody needs them, and looking them up would find the object's. */

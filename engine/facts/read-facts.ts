@@ -1,37 +1,33 @@
 import type { Staged } from '../diagnostics/staged.ts';
+import { type ForeignFacts, noForeignFacts } from '../model/foreign-facts.ts';
 import type { FrontMatter } from '../model/front-matter.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
 import { FactsContext } from './facts-context.ts';
-import { numberOf, textOf, textsOf } from './raw.ts';
+import { textOf, textsOf } from './raw.ts';
+import { readDeclared } from './read-declared.ts';
 import { readFaults } from './read-faults.ts';
 import { readGiven } from './read-given.ts';
-import { readNeeds } from './read-needs.ts';
-import { readReadings } from './read-readings.ts';
-import { readSettings } from './read-settings.ts';
 import { validateShape } from './validate-shape.ts';
 
-/** Hands-on minutes of a reading or task where the tree gives none at all. */
-const usualMinutes = 1;
-
-/** What the front-matter of a tree declares. One wrong entry loses neither the others nor its own name. */
-export function readFacts(front: FrontMatter): Staged<TreeFacts> {
+/** What the front-matter of a tree declares. One wrong entry loses neither the others nor its own name.
+ *  @param foreign what is known from other files; it comes first in what is handed on */
+export function readFacts(front: FrontMatter, foreign: ForeignFacts = noForeignFacts): Staged<TreeFacts> {
   const context = new FactsContext(front);
   const data = validateShape(front, context);
-  const minutes = numberOf(data.minutes) ?? usualMinutes;
-  const settings = readSettings(data, context);
-  const alone = readReadings(data, minutes, settings, context);
-  const readings = readNeeds(alone, settings.settings, data, context);
-  const known = new Map(readings.map((reading) => [reading.id, reading]));
+  const { broken, nameable, ...declared } = readDeclared(data, foreign, context);
+  const boards = textsOf(data.boards);
+  const names = {
+    ...nameable,
+    settings: { settings: declared.settings, broken },
+    boards: boards.length > 0 ? boards : null,
+  };
   const value: TreeFacts = {
     title: textOf(data.title) ?? '',
     symptom: textOf(data.symptom) ?? '',
-    boards: textsOf(data.boards),
-    minutes,
-    conditions: [],
-    given: readGiven(data, known, context),
-    settings: settings.settings,
-    readings,
-    faults: readFaults(data, known, context),
+    boards,
+    given: readGiven(data, nameable.readings, context),
+    ...declared,
+    faults: readFaults(data, foreign.faults, names, context),
   };
   return { value, diagnostics: context.diagnostics };
 }

@@ -1,50 +1,53 @@
-import type { Fault, Share, Shows } from '../model/fault.ts';
+import type { Fault } from '../model/fault.ts';
 import type { Path } from '../model/front-matter.ts';
-import { checkBand } from './check-band.ts';
 import { checkName } from './check-name.ts';
 import type { FactsContext } from './facts-context.ts';
-import { findReading, type Readings } from './find-reading.ts';
+import { joinDeclared } from './join-declared.ts';
+import { type Nameable, needsOf } from './needs-of.ts';
 import { isTable, numberOf, type RawTable, tableOf, textOf, textsOf } from './raw.ts';
-import { readShares } from './read-shares.ts';
+import { readSets } from './read-sets.ts';
+import type { ReadSettings } from './read-settings.ts';
+import { readShows } from './read-shows.ts';
+import { readWeight } from './read-weight.ts';
 
-export function readFaults(data: RawTable, readings: Readings, context: FactsContext): readonly Fault[] {
+/** What faults can name. */
+interface FaultNames extends Nameable {
+  readonly settings: ReadSettings;
+  /** Board classes; null where any can be meant. */
+  readonly boards: readonly string[] | null;
+}
+
+/** @param foreign those known from other files */
+export function readFaults(
+  data: RawTable,
+  foreign: readonly Fault[],
+  names: FaultNames,
+  context: FactsContext,
+): readonly Fault[] {
   const table = tableOf(data.faults);
-  return context.keysOf(['faults'], table).flatMap((id): readonly Fault[] => {
+  const own = context.keysOf(['faults'], table).flatMap((id): readonly Fault[] => {
     const raw = table[id];
     const path = ['faults', id];
     checkName(id, 'fault', path, 'key', context);
-    return isTable(raw) ? [readFault(id, raw, path, readings, context)] : [];
+    return isTable(raw) ? [readFault(id, raw, path, names, context)] : [];
   });
+  return joinDeclared(foreign, own, 'fault', context);
 }
 
-function readFault(id: string, raw: RawTable, path: Path, readings: Readings, context: FactsContext): Fault {
+function readFault(id: string, raw: RawTable, path: Path, names: FaultNames, context: FactsContext): Fault {
   return {
     id,
     is: textOf(raw.is) ?? id,
-    weight: numberOf(raw.weight) ?? 1,
-    weights: {},
-    sets: {},
-    onlyIf: [],
-    which: null,
-    shows: readShows(raw.shows, [...path, 'shows'], readings, context),
+    ...readWeight(raw.weight, [...path, 'weight'], names.boards, context),
+    shows: readShows(raw.shows, [...path, 'shows'], names.readings, context),
     rest: raw.rest === 'unknown' ? 'unknown' : 'normal',
     comes: raw.comes === 'sometimes' ? 'sometimes' : 'always',
+    sets: readSets(raw.sets, [...path, 'sets'], names.settings, context),
+    onlyIf: needsOf(raw['only if'], [...path, 'only if'], names, context),
+    which: textOf(raw.which),
     parts: textsOf(raw.parts),
     tools: textsOf(raw.tools),
     minutes: numberOf(raw.minutes),
     source: textOf(raw.source),
   };
-}
-
-function readShows(raw: unknown, path: Path, readings: Readings, context: FactsContext): readonly Shows[] {
-  const table = tableOf(raw);
-  return context.keysOf(path, table).flatMap((name): readonly Shows[] => {
-    const place = [...path, name];
-    const reading = findReading(name, readings, place, 'key', context);
-    if (reading === null) return [];
-    const has = (band: string, at: Path, part: 'key' | 'value') =>
-      checkBand(reading, band, at, part, context);
-    const shares: readonly Share[] = readShares(table[name], place, has, context);
-    return shares.length === 0 ? [] : [{ reading: name, shares }];
-  });
 }

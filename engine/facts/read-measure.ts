@@ -1,92 +1,83 @@
 import treeSchema from '../../schema/tree.schema.json' with { type: 'json' };
-import { namesIn } from '../formula/index.ts';
+import type { Formula } from '../model/formula.ts';
 import type { Path } from '../model/front-matter.ts';
-import type { Measure, Scale } from '../model/reading.ts';
-import type { Parsed } from '../model/text-problem.ts';
-import { type CodeEntry, checkScale, parseCodes, parseExpect, parseScale } from '../scale/index.ts';
-import { checkName } from './check-name.ts';
+import type { Measure } from '../model/reading.ts';
 import type { FactsContext } from './facts-context.ts';
 import { isMisspelt } from './is-misspelt.ts';
-import { isTable, type RawTable, textOf } from './raw.ts';
+import type { Known } from './known.ts';
+import { numberOf, type RawTable } from './raw.ts';
+import { readMeanings } from './read-meanings.ts';
 import { readOptions } from './read-options.ts';
-import type { ReadSettings } from './read-settings.ts';
-import { readUnit } from './read-unit.ts';
-import { textProblems } from './text-problems.ts';
+import { isQuantity, readQuantity } from './read-quantity.ts';
 
-const measureKeys = ['unit', 'scale', 'expect', 'options', 'codes'];
+/** How one thing is cut into bands; `each` makes many alike of it. */
+export type One = Exclude<Measure, { readonly kind: 'each' }>;
+
+/** What a reading has besides its own keys. */
+export interface Origin {
+  /** How the reading it is like is taken. */
+  readonly like: One | null;
+  /** What it is computed from. */
+  readonly from: Formula | null;
+}
+
+const kindKeys = ['scale', 'expect', 'options', 'codes', 'beeps', 'tries'] as const;
+const measureKeys = ['unit', ...kindKeys, 'from', 'each'];
 const readingKeys = Object.keys(treeSchema.$defs.reading.properties);
-const together = new Set(['unit scale', 'unit expect', 'options', 'codes']);
+
+const together = new Set(['unit scale', 'unit expect', 'options', 'codes', 'beeps', 'tries']);
+const togetherWithLike = new Set([...together, '', 'unit', 'scale', 'expect']);
+const togetherWithFrom = new Set(['unit scale', 'unit expect', 'scale', 'expect']);
+
+/** Whether the keys say in another way than the reading it is like how it is taken. */
+export const hasOwnKind = (raw: RawTable): boolean => kindKeys.some((key) => key in raw);
 
 /** How a reading is cut into bands. Where that is not to be known, bands that the author may have meant, so
  *  that what speaks of them is not wrong as well. */
 export function readMeasure(
   raw: RawTable,
   path: Path,
-  settings: ReadSettings,
+  origin: Origin,
+  known: Known,
   context: FactsContext,
-): Measure {
-  const found = measureKeys.filter((key) => key in raw);
-  const isMeant = measureKeys.some((key) => !(key in raw) && isMisspelt(key, raw, readingKeys));
-  if (isMeant) context.unsure.add(String(path.at(-1)));
-  else if (!together.has(found.join(' '))) context.atKey(path, { code: 'one-measure', of: 'reading', found });
-  if ('codes' in raw) return readCodes(raw.codes, [...path, 'codes'], context);
-  if ('options' in raw)
+): One {
+  checkKeys(raw, path, origin, context);
+  const { like, from } = origin;
+  if (from?.kind === 'compare') return yesOrNo;
+  if ('codes' in raw) return readMeanings(raw.codes, 'codes', [...path, 'codes'], context);
+  if ('beeps' in raw) return readMeanings(raw.beeps, 'beeps', [...path, 'beeps'], context);
+  if ('tries' in raw) return { kind: 'tries', enough: numberOf(raw.tries) ?? usualTries };
+  if ('options' in raw) {
     return { kind: 'options', options: readOptions(raw.options, [...path, 'options'], context) };
-  return readQuantity(raw, path, settings, context);
-}
-
-function readQuantity(raw: RawTable, path: Path, known: ReadSettings, context: FactsContext): Measure {
-  const { settings, broken } = known;
-  const unit = readUnit(raw, path, context);
-  const key = 'scale' in raw ? 'scale' : 'expect';
-  const text = textOf(raw[key]);
-  const place = [...path, key];
-  if (text === null) return { kind: 'quantity', unit: unit ?? '', scale: emptyScale('', usualBands) };
-  const bands = key === 'scale' ? bandsIn(text) : usualBands;
-  if (unit === null) return { kind: 'quantity', unit: '', scale: emptyScale(text, bands) };
-  const parsed: Parsed<Scale> = key === 'scale' ? parseScale(text, unit) : parseExpect(text, unit, settings);
-  if (!parsed.ok) {
-    textProblems(text, place, 'value', parsed.problems, context);
-    return { kind: 'quantity', unit, scale: emptyScale(text, bands) };
   }
-  const scale = parsed.value;
-  const usesBroken = scale.limits.flatMap(namesIn).some((name) => broken.has(name));
-  if (!usesBroken) textProblems(text, place, 'value', checkScale(scale, unit, settings), context);
-  for (const band of key === 'scale' ? scale.bands : []) checkName(band, 'band', place, 'value', context);
-  return { kind: 'quantity', unit, scale };
+  const isAsLike = like !== null && !hasOwnKind(raw) && !('unit' in raw && isQuantity(like));
+  return isAsLike ? like : readQuantity(raw, path, origin, known, context);
 }
 
-const usualBands = ['low', 'good', 'high'];
+/** Where the number is none, which has been told. */
+const usualTries = 20;
 
-const emptyScale = (written: string, bands: readonly string[]): Scale => {
-  const limits = bands.slice(1).map(() => ({ kind: 'name', name: '' }) as const);
-  return { written, bands, limits, byMagnitude: false, nominal: null };
+const yesOrNo: One = {
+  kind: 'options',
+  options: ['yes', 'no'].map((name) => ({ name, means: null })),
 };
 
-/** What stands where the bands of a scale stand. */
-const bandsIn = (text: string): readonly string[] => [
-  ...new Set(
-    text
-      .split('<')
-      .filter((part, index) => index % 2 === 0 && part.trim() !== '')
-      .map((part) => part.trim().slice(0, 60)),
-  ),
-];
-
-function readCodes(raw: unknown, path: Path, context: FactsContext): Measure {
-  const table = isTable(raw) ? raw : {};
-  const keys = context.keysOf(path, table);
-  const entries = keys.map((key): CodeEntry => {
-    const value = table[key];
-    const inner = isTable(value) ? value : { band: value };
-    const band = textOf(inner.band) ?? 'other';
-    checkName(band, 'band', isTable(value) ? [...path, key, 'band'] : [...path, key], 'value', context);
-    return { key, band, means: textOf(inner.means) };
-  });
-  const { measure, problems } = parseCodes(entries);
-  for (const { entry, problem } of problems) {
-    const key = keys[entry] ?? '';
-    textProblems(key, [...path, key], 'key', [problem], context);
-  }
-  return measure;
+function checkKeys(raw: RawTable, path: Path, { like, from }: Origin, context: FactsContext): void {
+  const found = measureKeys.filter((key) => key in raw);
+  const isMeant = measureKeys.some((key) => !(key in raw) && isMisspelt(key, raw, readingKeys));
+  if (isMeant) return void context.unsure.add(String(path.at(-1)));
+  const kinds = found.filter((key) => key !== 'each' && key !== 'from');
+  const isDerived = from !== null || 'from' in raw;
+  if (isDerived) {
+    const compares = from?.kind === 'compare';
+    const useless = found.filter((key) => derivedHasNoUse(key, compares));
+    for (const key of useless) context.atKey([...path, key], { code: 'derived-key', key, compares });
+    const left = kinds.filter((key) => !useless.includes(key)).join(' ');
+    if (compares || togetherWithFrom.has(left) || (like !== null && togetherWithLike.has(left))) return;
+  } else if ((like === null ? together : togetherWithLike).has(kinds.join(' '))) return;
+  context.atKey(path, { code: 'one-measure', of: 'reading', found });
 }
+
+const derivedHasNoUse = (key: string, compares: boolean): boolean =>
+  ['options', 'codes', 'beeps', 'tries'].includes(key) ||
+  (compares && ['unit', 'scale', 'expect'].includes(key));

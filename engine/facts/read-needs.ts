@@ -1,86 +1,107 @@
+import type { CircleKey } from '../diagnostics/front-matter-facts.ts';
+import { namesIn } from '../formula/index.ts';
 import type { Path } from '../model/front-matter.ts';
 import type { Need, Reading } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
-import { bandsOf } from '../scale/index.ts';
-import { checkBand } from './check-band.ts';
 import type { FactsContext } from './facts-context.ts';
 import { findCircles } from './find-circles.ts';
-import { findReading, type Readings } from './find-reading.ts';
-import { hiddenBand } from './hidden-band.ts';
-import { isTable, oneOrMore, type RawTable, tableOf, textOf, textsOf } from './raw.ts';
+import { findReading } from './find-reading.ts';
+import { type Nameable, needsOf } from './needs-of.ts';
+import { type RawTable, tableOf, textOf, textsOf } from './raw.ts';
+import { checkFrom } from './read-from.ts';
+import { readHidden } from './read-hidden.ts';
+import type { OwnReadings } from './read-readings.ts';
+import type { ReadSettings } from './read-settings.ts';
 
-/** The readings with what they need, what is to be taken before them, and what they show while something is missing. */
+/** The file's readings with what they need, what is to be taken or seen before them, what they show while something is
+ *  missing, and what they are computed from.
+ *  @param names all readings there are, the file's own among them */
 export function readNeeds(
-  readings: readonly Reading[],
-  settings: readonly Setting[],
+  own: OwnReadings,
+  names: Nameable,
+  settings: ReadSettings,
   data: RawTable,
   context: FactsContext,
 ): readonly Reading[] {
   const table = tableOf(data.readings);
-  const known: Readings = new Map(readings.map((reading) => [reading.id, reading]));
-  const complete = readings.map((reading) => {
+  const complete = new Map<string, Reading>();
+  for (const reading of own.inLikeOrder) {
     const raw = tableOf(table[reading.id]);
-    const path = ['readings', reading.id];
-    const needs = needsOf(raw.needs, [...path, 'needs'], known, context);
-    const after = textsOf(raw.after).filter(
-      (name, index) => findReading(name, known, [...path, 'after', index], 'value', context) !== null,
-    );
-    const hidden = readHidden(raw, path, { ...reading, needs }, settings, context);
-    return { ...reading, needs, after, hidden };
-  });
-  circles('needs', complete, (reading) => reading.needs.map((need) => need.reading), context);
-  circles('after', complete, (reading) => reading.after, context);
-  return complete;
-}
-
-function needsOf(raw: unknown, path: Path, known: Readings, context: FactsContext): readonly Need[] {
-  if (!isTable(raw)) {
-    return textsOf(raw).flatMap((name, index) => {
-      const reading = findReading(name, known, [...path, index], 'value', context);
-      return reading === null ? [] : [{ reading: name, bands: normalOrAll(reading) }];
-    });
+    const like = complete.get(reading.like ?? '') ?? names.readings.get(reading.like ?? '') ?? null;
+    complete.set(reading.id, completed(reading, raw, like, names, settings.settings, context));
+    checkInputs(reading, raw, names, settings, context);
   }
-  return context.keysOf(path, raw).flatMap((name) => {
-    const place = [...path, name];
-    const reading = findReading(name, known, place, 'key', context);
-    if (reading === null) return [];
-    const bands = oneOrMore(raw[name]).filter((band, index) => {
-      const at = Array.isArray(raw[name]) ? [...place, index] : place;
-      return checkBand(reading, band, at, 'value', context);
-    });
-    return bands.length === 0 ? [] : [{ reading: name, bands }];
-  });
+  const all = [...names.readings.values()].map((reading) => complete.get(reading.id) ?? reading);
+  const isOwn = (name: string) => complete.has(name);
+  for (const key of circleKeys) tellCircles(key, all, isOwn, context);
+  return own.readings.map((reading) => complete.get(reading.id) ?? reading);
 }
 
-const normalOrAll = (reading: Reading): readonly string[] =>
-  reading.normal === 'any' ? bandsOf(reading) : reading.normal;
-
-function readHidden(
-  raw: RawTable,
-  path: Path,
+function completed(
   reading: Reading,
+  raw: RawTable,
+  like: Reading | null,
+  names: Nameable,
   settings: readonly Setting[],
   context: FactsContext,
-): string | null {
-  const bands = bandsOf(reading);
-  const written = textOf(raw.hidden);
-  if (written !== null) {
-    return checkBand(reading, written, [...path, 'hidden'], 'value', context) ? written : null;
-  }
-  if (reading.needs.length === 0) return null;
-  const hidden = hiddenBand(reading, settings);
-  if (hidden === null) context.atKey(path, { code: 'hidden-missing', reading: reading.id, bands });
-  return hidden;
+): Reading {
+  const { id } = reading;
+  const path = ['readings', id];
+  const others = (needs: readonly Need[] = []) => needs.filter((need) => need.reading !== id);
+  const read = (key: string): readonly Need[] => needsOf(raw[key], [...path, key], names, context);
+  const needs = 'needs' in raw ? read('needs') : others(like?.needs);
+  const isTaken = reading.from === null && !('from' in raw);
+  const onlyIf = 'only if' in raw ? read('only if') : others(like?.onlyIf);
+  const after =
+    'after' in raw
+      ? afterOf(raw.after, [...path, 'after'], names, context)
+      : (like?.after ?? []).filter((name) => name !== id);
+  const hidden = readHidden(raw, path, { ...reading, needs }, like, settings, context);
+  return { ...reading, needs, hidden, ...(isTaken && { onlyIf, after }) };
 }
 
-function circles(
-  key: 'needs' | 'after',
-  readings: readonly Reading[],
-  next: (reading: Reading) => readonly string[],
+const afterOf = (raw: unknown, path: Path, { readings }: Nameable, context: FactsContext) =>
+  textsOf(raw).filter(
+    (name, index) => findReading(name, readings, [...path, index], 'value', context) !== null,
+  );
+
+/** Of a derived reading; where it takes over both its formula and its unit, they have been looked at. */
+function checkInputs(
+  reading: Reading,
+  raw: RawTable,
+  { readings }: Nameable,
+  { settings, broken }: ReadSettings,
   context: FactsContext,
 ): void {
-  const arcs = new Map(readings.map((reading) => [reading.id, next(reading)]));
+  const { from, id } = reading;
+  if (from === null || !('from' in raw || 'unit' in raw)) return;
+  const isBroken = (name: string) => broken.has(name) || (name !== id && context.unsure.has(name));
+  if (namesIn(from).some(isBroken)) return;
+  const text = textOf(raw.from) ?? '';
+  checkFrom(text, reading, settings, readings, ['readings', id, 'from'], context);
+}
+
+const circleKeys = ['needs', 'after', 'only if', 'from'] as const;
+
+const nexts: Readonly<Record<(typeof circleKeys)[number], (reading: Reading) => readonly string[]>> = {
+  needs: ({ needs }) => needs.map(({ reading }) => reading),
+  after: ({ after }) => after,
+  'only if': ({ onlyIf }) => onlyIf.map(({ reading }) => reading),
+  from: ({ from }) => (from === null ? [] : namesIn(from)),
+};
+
+function tellCircles(
+  key: Exclude<CircleKey, 'like'>,
+  readings: readonly Reading[],
+  isOwn: (name: string) => boolean,
+  context: FactsContext,
+): void {
+  const known = new Set(readings.map(({ id }) => id));
+  const arcs = new Map(
+    readings.map((reading) => [reading.id, nexts[key](reading).filter((name) => known.has(name))]),
+  );
   for (const names of findCircles(arcs)) {
-    context.atKey(['readings', names[0] ?? '', key], { code: 'circle', key, names });
+    const own = names.find(isOwn);
+    if (own !== undefined) context.atKey(['readings', own, key], { code: 'circle', key, names });
   }
 }

@@ -1,13 +1,13 @@
+import type { ForeignFacts } from '../model/foreign-facts.ts';
 import type { Path } from '../model/front-matter.ts';
 import type { Setting } from '../model/setting.ts';
-import { nearest } from '../names/nearest.ts';
-import { readWritten } from '../quantity/index.ts';
 import { checkName } from './check-name.ts';
 import type { FactsContext } from './facts-context.ts';
+import { joinDeclared } from './join-declared.ts';
 import { isTable, type RawTable, tableOf, textOf } from './raw.ts';
 import { readOptions } from './read-options.ts';
+import { readSettingValue } from './read-setting-value.ts';
 import { readUnit } from './read-unit.ts';
-import { textProblems } from './text-problems.ts';
 
 export interface ReadSettings {
   readonly settings: readonly Setting[];
@@ -15,20 +15,29 @@ export interface ReadSettings {
   readonly broken: ReadonlySet<string>;
 }
 
-export function readSettings(data: RawTable, context: FactsContext): ReadSettings {
+/** @param foreign settings and readings that are known from other files */
+export function readSettings(
+  data: RawTable,
+  foreign: Pick<ForeignFacts, 'settings' | 'readings'>,
+  context: FactsContext,
+): ReadSettings {
+  const readings = new Set(foreign.readings.map(({ id }) => id));
   const broken = new Set<string>();
   const table = tableOf(data.settings);
-  const settings = context.keysOf(['settings'], table).flatMap((id): readonly Setting[] => {
+  const own = context.keysOf(['settings'], table).flatMap((id): readonly Setting[] => {
     const path = ['settings', id];
     const raw = table[id];
     if (!checkName(id, 'setting', path, 'key', context)) broken.add(id);
+    if (readings.has(id)) {
+      context.atKey(path, { code: 'name-clash', name: id, of: 'setting', other: 'reading', elsewhere: true });
+    }
     if (!isTable(raw)) return [];
     const before = context.diagnostics.length;
     const setting = readSetting(id, raw, path, context);
     if (context.diagnostics.length > before) broken.add(id);
     return [setting];
   });
-  return { settings, broken };
+  return { settings: joinDeclared(foreign.settings, own, 'setting', context), broken };
 }
 
 function readSetting(id: string, raw: RawTable, path: Path, context: FactsContext): Setting {
@@ -38,28 +47,13 @@ function readSetting(id: string, raw: RawTable, path: Path, context: FactsContex
   const usual = textOf(raw.usual);
   if ('options' in raw) {
     const options = readOptions(raw.options, [...path, 'options'], context);
-    const names = options.map(({ name }) => name);
-    if (usual !== null && !names.includes(usual)) {
-      const near = nearest(usual.slice(0, 60), names);
-      context.atValue([...path, 'usual'], {
-        code: 'word-wanted',
-        key: 'usual',
-        text: usual,
-        words: names,
-        near,
-      });
-    }
-    return {
-      kind: 'options',
-      id,
-      is,
-      options,
-      usual: usual !== null && names.includes(usual) ? usual : null,
-    };
+    const setting: Setting = { kind: 'options', id, is, options, usual: null };
+    const value = usual && readSettingValue(usual, setting, [...path, 'usual'], context);
+    return typeof value === 'string' ? { ...setting, usual: value } : setting;
   }
   const unit = readUnit(raw, path, context);
-  if (usual === null || unit === null) return { kind: 'quantity', id, is, unit: unit ?? '', usual: null };
-  const quantity = readWritten(usual, unit);
-  if (!quantity.ok) textProblems(usual, [...path, 'usual'], 'value', quantity.problems, context);
-  return { kind: 'quantity', id, is, unit, usual: quantity.ok ? quantity.value : null };
+  const setting: Setting = { kind: 'quantity', id, is, unit: unit ?? '', usual: null };
+  if (usual === null || unit === null) return setting;
+  const value = readSettingValue(usual, setting, [...path, 'usual'], context);
+  return value === null || typeof value === 'string' ? setting : { ...setting, usual: value };
 }

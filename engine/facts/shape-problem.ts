@@ -25,12 +25,13 @@ type Told = (finding: Finding) => void;
 
 const wrongShape: Told = ({ path, key, context, data, parentSchema, params }) => {
   if (data === '') return context.atKey(path, { code: 'empty-value', key });
-  if (params.type === 'number' || params.type === 'integer') {
+  const types = [params.type].flat().map(String);
+  if (types.includes('number') || types.includes('integer')) {
     if (typeof data === 'string') return context.atValue(path, { code: 'number-wanted', key, text: data });
   }
   const expected = String(parentSchema?.description ?? 'something else');
   const facts = { code: 'wrong-shape', key, expected, found: shapeOf(data) } as const;
-  return context.atValue(path, facts, bracketing(context.spanOf(path), data, [params.type].flat()));
+  return context.atValue(path, facts, bracketing(context.spanOf(path), data, types));
 };
 
 const emptyValue: Told = ({ path, key, context }) => context.atKey(path, { code: 'empty-value', key });
@@ -117,6 +118,7 @@ const singular: Readonly<Record<string, string>> = {
   settings: 'setting',
   readings: 'reading',
   faults: 'fault',
+  takes: 'parameter',
 };
 
 /** `the reading "v5"` */

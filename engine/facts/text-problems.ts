@@ -3,15 +3,9 @@ import type { Path } from '../model/front-matter.ts';
 import type { Span } from '../model/span.ts';
 import type { TextProblem } from '../model/text-problem.ts';
 import type { FactsContext } from './facts-context.ts';
+import { placeInText } from './place-in-text.ts';
 
-/**
- * Tells problems inside a text of the front-matter at their places in the file.
- *
- *     expect: 5 V ± 5 %        plain: offsets are those of the text
- *     expect: "5 V ± 5 %"      in quotes: one further
- *
- * Where quotes hold escapes or the text runs over several lines, the whole value is marked.
- */
+/** Tells problems inside a text of the front-matter at their places in the file. */
 export function textProblems(
   text: string,
   path: Path,
@@ -20,15 +14,13 @@ export function textProblems(
   context: FactsContext,
 ): void {
   const whole = context.spanOf(path, part);
-  const shift = { 0: 0, 2: 1 }[whole.to - whole.from - text.length];
-  const placed = ({ from, to }: Span): Span =>
-    shift === undefined ? whole : { from: whole.from + shift + from, to: whole.from + shift + to };
   for (const { from, to, related, ...facts } of problems) {
-    const span = placed({ from, to });
-    const fix = shift === undefined ? undefined : fixOf(facts as TextProblem, text.slice(from, to), span);
-    context.at(span, facts as TextProblem, {
+    const span = placeInText(text, whole, { from, to });
+    const fix = span === null ? undefined : fixOf(facts as TextProblem, text.slice(from, to), span);
+    const other = related && placeInText(text, whole, related);
+    context.at(span ?? whole, facts as TextProblem, {
       ...(fix && { fix }),
-      ...(related && shift !== undefined && { related: placed(related) }),
+      ...(other && { related: other }),
     });
   }
 }

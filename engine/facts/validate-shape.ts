@@ -18,7 +18,7 @@ const compiled = new WeakMap<object, ValidateFunction>();
 
 /** Compiled when a file of its kind is first met. */
 function validatorOf(schema: object): ValidateFunction {
-  const validate = compiled.get(schema) ?? new Ajv2020(options).compile(schema);
+  const validate = compiled.get(schema) ?? new Ajv2020(options).addSchema(treeSchema).compile(schema);
   compiled.set(schema, validate);
   return validate;
 }
@@ -35,9 +35,11 @@ export function validateShape(
   return isTable(data) ? data : {};
 }
 
-/** Names and measures are looked at later, in words that say more; what is nearly a known key is not also missing. */
+/** `if` only says that `then` or `else` failed, which is told. Names and measures are looked at later, in words that say more; what is nearly a known key is not also missing. */
 function relevant(errors: readonly ErrorObject[]): readonly ErrorObject[] {
-  return errors.filter(({ schemaPath }) => !/\/(?:oneOf|propertyNames|name)\b/.test(schemaPath));
+  return errors.filter(
+    ({ schemaPath, keyword }) => keyword !== 'if' && !/\/(?:oneOf|propertyNames|name)\b/.test(schemaPath),
+  );
 }
 
 /** Coercion writes into what it validates. */

@@ -12,3 +12,10 @@ export interface ForeignFacts {
 }
 
 export const noForeignFacts: ForeignFacts = { conditions: [], settings: [], readings: [], faults: [] };
+
+/** The names among those that a file knows that it did not declare itself: it need not use them. */
+export interface ForeignNames {
+  readonly settings: ReadonlySet<string>;
+  readonly readings: ReadonlySet<string>;
+  readonly faults: ReadonlySet<string>;
+}

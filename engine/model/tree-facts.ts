@@ -1,9 +1,10 @@
 import type { BoardCondition, Given } from './compiled-tree.ts';
 import type { Fault } from './fault.ts';
+import type { ForeignNames } from './foreign-facts.ts';
 import type { Reading } from './reading.ts';
 import type { Setting } from './setting.ts';
 
-/** What the front-matter of a tree declares. */
+/** What the front-matter of a tree declares, and what it knows from other files: those first. */
 export interface TreeFacts {
   readonly title: string;
   readonly symptom: string;
@@ -15,8 +16,7 @@ export interface TreeFacts {
   readonly settings: readonly Setting[];
   readonly readings: readonly Reading[];
   readonly faults: readonly Fault[];
-  /** Ids of settings, readings and faults that other files brought along: what is not used of them is nobody's mistake here. */
-  readonly foreign?: ReadonlySet<string>;
-  /** The closed list of tools, where the file declares one. */
-  readonly tools?: readonly string[];
+  readonly foreign: ForeignNames;
+  /** The closed list of tools; null where the tree has none. */
+  readonly tools: readonly string[] | null;
 }

@@ -79,6 +79,10 @@ faults:
         id: 'supply',
         is: 'Supply',
         weight: 2.5,
+        weights: {},
+        sets: {},
+        onlyIf: [],
+        which: null,
         shows: [
           {
             reading: 'v5',
@@ -106,6 +110,10 @@ faults:
         id: 'other',
         is: 'Other',
         weight: 1,
+        weights: {},
+        sets: {},
+        onlyIf: [],
+        which: null,
         shows: [{ reading: 'code', shares: [{ band: 'late', share: 1 }] }],
         comes: 'always',
         rest: 'normal',
