@@ -89,11 +89,14 @@ class Walking {
       .map(({ key, end, share }) => {
         const walked = heaviest(starts, key);
         const parted = walked.findLast(({ section }) => leadingHome.has(section)) ?? walked[0];
-        const path = walked.map(({ section }) => section);
+        const path = once(
+          walked.map(({ section }) => section),
+          end,
+        );
         return {
           how: end.how as Astray['how'],
           share,
-          path: end.how === 'round' && path.at(-1) !== end.section ? [...path, end.section] : path,
+          path,
           parted: parted?.section ?? end.section,
           by: parted?.by ?? [],
           held: end.held,
@@ -159,6 +162,13 @@ class Walking {
     this.#nodes.set(key, node);
     return { node, fresh: true };
   }
+}
+
+/** The path of a walk that goes round ends where it comes back for the first time. */
+function once(path: readonly string[], { how, section }: End): readonly string[] {
+  if (how !== 'round') return path;
+  const again = path.indexOf(section, path.indexOf(section) + 1);
+  return [...path.slice(0, again < 0 ? undefined : again), section];
 }
 
 const keyOfEnd = ({ how, section, held }: End): string => JSON.stringify([how, section, held]);

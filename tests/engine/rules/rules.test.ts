@@ -1,37 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { checkRules } from '../../../engine/rules/index.ts';
+import { shortBody as body } from '../../helpers/short-body.ts';
 import { linkedTree, type ShortFacts } from '../../helpers/small-tree.ts';
 
 const readings = { v5: 'none low *good high', pg: 'low *high' };
 const base: ShortFacts = { readings, settings: { cpu: 'dual single' }, faults: { x: 'v5 low' } };
-
-/** A section in one line: `A: Read v5; low → B; otherwise → C`. */
-function body(...lines: string[]): string {
-  return lines
-    .map((line) => {
-      const [title = '', rest = ''] = line.split(/: (.*)/);
-      const [lead = '', ...outcomes] = rest.split('; ');
-      const link = (text: string) =>
-        text.replace(/→ (\w+)/, (_, name: string) => `→ [${name}](#${name.toLowerCase()})`);
-      const leads: readonly [RegExp, (names: string) => string][] = [
-        [
-          /^Read (.*)/,
-          (names) =>
-            `Read ${names
-              .split(' ')
-              .map((name) => `\`${name}\``)
-              .join(', ')}.\n\n${outcomes.map((each) => `- ${link(each)}`).join('\n')}`,
-        ],
-        [/^Do → (.*)/, (name) => `Do: work.\n\nThen → [${name}](#${name.toLowerCase()})`],
-        [/^Fault (.*)/, (name) => `Mend.\n\nFault \`${name}\`.\n\nProve \`v5\`, \`pg\`.`],
-        [/^Unproved (.*)/, (name) => `Mend.\n\nFault \`${name}\`.`],
-        [/^Stop/, () => 'Stop: here.'],
-      ];
-      const [pattern, write] = leads.find(([each]) => each.test(lead)) ?? [/(.*)/, (text: string) => text];
-      return `## ${title}\n\n${write(pattern.exec(lead)?.[1] ?? '')}\n`;
-    })
-    .join('\n');
-}
 
 const problems = (facts: ShortFacts, text: string) => {
   const { tree, diagnostics } = linkedTree(facts, text);
@@ -161,6 +134,67 @@ describe('the rules', () => {
     expect(problems({ readings }, body('A: Read pg v5; otherwise → A'))).toMatchObject([
       { code: 'no-way-on', titles: ['A'] },
     ]);
+  });
+
+  test('tell a loop of work without a reading as such', () => {
+    const text = body('A: Read pg; low → B; otherwise → X', 'B: Do → C', 'C: Do → B', 'X: Fault x');
+    expect(problems({ ...base, settings: {} }, text)).toMatchObject([
+      { code: 'loop-without-reading', titles: ['B', 'C'] },
+    ]);
+    expect(problems({ ...base, settings: {} }, body('A: Do → A'))).toMatchObject([
+      { code: 'loop-without-reading', titles: ['A'] },
+      { code: 'fault-without-section' },
+      { code: 'unused-reading' },
+      { code: 'unused-reading' },
+    ]);
+  });
+
+  test('ask only for the combinations that some walk can bring', () => {
+    const known = body('A: Read pg; low → B; high → X', 'B: Read pg v5; pg is low → S', ...end);
+    expect(codes({ ...base, settings: {} }, known)).toEqual([]);
+    const changed = body(
+      'A: Read pg; low → C; high → X',
+      'C: Do → B',
+      'B: Read pg v5; pg is low → S',
+      ...end,
+    );
+    expect(problems({ ...base, settings: {} }, changed)).toMatchObject([
+      { code: 'uncovered-combination', example: [{ name: 'pg', band: 'high' }] },
+    ]);
+  });
+
+  test('keep asking for every combination in a section that no walk comes to', () => {
+    const text = body('A: Read v5 pg; otherwise → X', 'B: Read pg; low → S', ...end);
+    expect(codes({ ...base, settings: {} }, text)).toEqual([
+      'uncovered-combination',
+      'unreachable-section',
+      'unreachable-section',
+    ]);
+  });
+
+  test('say nothing of what other files brought along and nothing here uses', () => {
+    const facts = {
+      readings: { ...readings, more: '*a b' },
+      settings: { cpu: 'a b' },
+      faults: { x: '', y: '' },
+    };
+    const text = body('A: Read v5 pg; otherwise → X', 'X: Fault x');
+    const { tree } = linkedTree(facts, text);
+    const foreign = { readings: new Set(['more']), settings: new Set(['cpu']), faults: new Set(['y']) };
+    expect(checkRules({ ...tree, facts: { ...tree.facts, foreign } })).toEqual([]);
+  });
+
+  test('count a reading as used that another is like, or that must have been seen', () => {
+    const { tree } = linkedTree(
+      { readings: { ...readings, bare: '*a b', seen: '*a b' }, faults: { x: '' } },
+      body('A: Read pg; otherwise → X', 'X: Fault x').replace(', `pg`', ''),
+    );
+    const changed = tree.facts.readings.map((reading) =>
+      reading.id === 'pg'
+        ? { ...reading, like: 'bare', onlyIf: [{ reading: 'seen', bands: ['a'] }] }
+        : reading,
+    );
+    expect(checkRules({ ...tree, facts: { ...tree.facts, readings: changed } })).toEqual([]);
   });
 
   test('say nothing about ways while a link is broken', () => {
