@@ -4,6 +4,7 @@ import type { ClauseSyntax, ConditionSyntax } from '../read/condition-syntax.ts'
 import type { Named } from '../read/named.ts';
 import { isBand, type Subject } from './is-band.ts';
 import { type LinkContext, only, report } from './link-context.ts';
+import { bandsOfOne } from './members-told.ts';
 import { narrow } from './narrow.ts';
 import { resolveMembers } from './resolve-members.ts';
 import { subjectOf } from './subject-of.ts';
@@ -83,7 +84,7 @@ function clauseBands(
     const bands = subject && resolveMembers(clause, subject, base, context);
     return subject && bands && new Map([[subject.name, bands]]);
   }
-  if (clause.name === null && clauses === 1 && isPhrase(clause.bands, base, context)) return null;
+  if (clause.name === null && clauses === 1 && isPhrase(clause.bands, check, base, context)) return null;
   const subject =
     clause.name === null
       ? bareSubject(clause.bands, check, base, context)
@@ -95,12 +96,30 @@ function clauseBands(
   return new Map([[subject.name, bands]]);
 }
 
-function isPhrase([band, ...others]: readonly Named[], base: number, context: LinkContext): boolean {
-  const instead = band && others.length === 0 ? phrases.get(band.name.toLowerCase()) : undefined;
+function isPhrase(
+  [band, ...others]: readonly Named[],
+  check: CheckNames,
+  base: number,
+  context: LinkContext,
+): boolean {
+  const text = band && others.length === 0 ? band.name.toLowerCase() : '';
+  const instead = phrases.get(text) ?? ofMany(text, check);
   if (band === undefined || instead === undefined) return false;
   const span = { from: base + band.from, to: base + band.to };
   report(context, { code: 'condition-word', word: band.name, instead }, span, { fix: only([instead], span) });
   return true;
+}
+
+const bareMany = /^(any|all|one|several) (\S+)$/;
+
+/** `any stuck`: of what, where one reading of the check is many alike that can be that. */
+function ofMany(text: string, { readings }: CheckNames): string | undefined {
+  const [, quantifier, band = ''] = bareMany.exec(text) ?? [];
+  const having = readings.filter(
+    ({ measure }) => measure.kind === 'each' && bandsOfOne(measure).includes(band),
+  );
+  const [only, another] = having;
+  return only && another === undefined ? `${quantifier} ${only.id} are ${band}` : undefined;
 }
 
 /** A bare band speaks of the only reading of the check. */

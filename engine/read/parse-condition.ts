@@ -1,17 +1,8 @@
-import type { ConditionFacts } from '../diagnostics/body-facts.ts';
-import type { Fix } from '../diagnostics/diagnostic.ts';
 import type { ClauseSyntax, ConditionSyntax } from './condition-syntax.ts';
+import { type ConditionProblem, conditionTokens } from './condition-tokens.ts';
 import type { Named } from './named.ts';
 
 type Quantifier = Extract<ClauseSyntax, { readonly kind: 'members' }>['quantifier'];
-
-/** A problem inside a condition: offsets count from the start of its text. */
-export interface ConditionProblem {
-  readonly facts: ConditionFacts;
-  readonly from: number;
-  readonly to: number;
-  readonly fix?: Fix;
-}
 
 export interface ParsedCondition {
   /** Null where the text cannot be taken as any condition. */
@@ -19,22 +10,6 @@ export interface ParsedCondition {
   readonly problems: readonly ConditionProblem[];
 }
 
-/** What people type for the words of a condition. */
-const instead: ReadonlyMap<string, string> = new Map([
-  ['=', 'is'],
-  ['==', 'is'],
-  ['!=', 'is not'],
-  ['≠', 'is not'],
-  ["isn't", 'is not'],
-  ['|', 'or'],
-  ['||', 'or'],
-  ['&', 'and'],
-  ['&&', 'and'],
-  [';', 'and'],
-]);
-
-/** A code span that names a procedure's own reading is one word: `` `r_gnd of v5` ``. */
-const tokenPattern = /`[\p{L}\p{N}_]+ of [^`\n]+`|,|;|[=!≠|&]+|[^\s,;=!≠|&`]+/gu;
 const joins = new Set([',', 'or', 'and']);
 const quantifiers = ['any', 'all', 'one', 'several'] as const;
 
@@ -46,42 +21,12 @@ const quantifiers = ['any', 'all', 'one', 'several'] as const;
  */
 export function parseCondition(text: string): ParsedCondition {
   const problems: ConditionProblem[] = [];
-  const tokens = plainTokens(text, problems);
+  const tokens = conditionTokens(text, problems);
   const words = tokens.map((token) => token.name.toLowerCase()).join(' ');
   if (words === 'otherwise') return { condition: { kind: 'otherwise' }, problems };
   if (words === 'cannot read') return { condition: { kind: 'unread' }, problems };
   const clauses = new ClauseReader(tokens, text.length, problems).clauses();
   return { condition: clauses && { kind: 'clauses', clauses }, problems };
-}
-
-/** The words and commas of the text, with what people type for `is`, `and`, `or` put right. */
-function plainTokens(text: string, problems: ConditionProblem[]): Named[] {
-  const tokens: Named[] = [];
-  for (const match of text.matchAll(tokenPattern)) {
-    const from = match.index;
-    const to = from + match[0].length;
-    const word = instead.get(match[0]);
-    if (word === undefined) {
-      const ticks = match[0].startsWith('`') ? 1 : 0;
-      const name = match[0].slice(ticks, match[0].length - ticks).replace(/\\([!-/:-@[-`{-~])/g, '$1');
-      tokens.push({ name, from: from + ticks, to: to - ticks });
-      continue;
-    }
-    problems.push({
-      facts: { code: 'condition-word', word: match[0], instead: word },
-      from,
-      to,
-      fix: { title: `Write "${word}"`, edits: [{ from, to, insert: spaced(text, from, to, word) }] },
-    });
-    for (const part of word.split(' ')) tokens.push({ name: part, from, to });
-  }
-  return tokens;
-}
-
-function spaced(text: string, from: number, to: number, word: string): string {
-  const before = from > 0 && !/\s/.test(text.charAt(from - 1)) ? ' ' : '';
-  const after = to < text.length && !/\s/.test(text.charAt(to)) ? ' ' : '';
-  return before + word + after;
 }
 
 class ClauseReader {
@@ -144,6 +89,7 @@ class ClauseReader {
       const bands = this.bands();
       return bands && { kind: 'members', quantifier: members.quantifier, name: members.name, bands };
     }
+    if (this.lacksVerb(this.at)) return null;
     const named = this.isNamed(this.at);
     if (named) {
       this.checkIs(this.tokens[this.at + 1]);
@@ -205,6 +151,23 @@ class ClauseReader {
     const { from, to } = verb;
     const fix = { title: 'Write "is"', edits: [{ from, to, insert: 'is' }] };
     this.problems.push({ facts: { code: 'condition-word', word: 'are', instead: 'is' }, from, to, fix });
+  }
+
+  /** `any lines stuck`: two words behind how many, and no `are` between them. */
+  private lacksVerb(at: number): boolean {
+    const word = this.tokens[at]?.name.toLowerCase();
+    const of = this.tokens[at + 1]?.name === 'of' ? 1 : 0;
+    const [name, band, next] = this.tokens.slice(at + 1 + of, at + 4 + of);
+    if (!quantifiers.some((each) => each === word) || name === undefined || band === undefined) return false;
+    const others = [name, band].some(
+      (each) => joins.has(each.name) || each.name === 'is' || each.name === 'are',
+    );
+    if (others || (next && !joins.has(next.name))) return false;
+    const { from } = band;
+    const facts = { code: 'condition-syntax', expected: '"is" or "are"', found: band.name } as const;
+    const fix = { title: 'Insert "are"', edits: [{ from, to: from, insert: 'are ' }] };
+    this.problems.push({ facts, from, to: band.to, fix });
+    return true;
   }
 
   /** `any lines are`, `one of lines is`: how many of what, and where the bands begin. */

@@ -68,6 +68,13 @@ const scraps = fc.oneof(
     'Fault `a`.\n',
     'Prove `v5`.\n',
     'Stop: x\n',
+    'Follow [a](a.md) with `v5` = `v5`.\n',
+    'End `a`.\n',
+    'Only if `v5` is good.\n',
+    'Do, 3 minutes, cards out: x\n',
+    'Prove 20 of 20 `v5`.\n',
+    '- any v5 are low → [a](a.md#a)\n',
+    'Open the supply.\n',
     '- good → [a](#a)\n',
   ),
   fc.string({ unit: 'binary', maxLength: 6 }),
@@ -130,7 +137,8 @@ export function mangledTexts(numRuns: number, seed?: number): void {
       for (const diagnostic of diagnostics) holds(text, diagnostic);
       const errors = diagnostics.filter((each) => diagnosticJson('f', text, each).severity === 'error');
       expect(tree === null).toBe(errors.length > 0);
-      expect(compileTree(text, { id: 'mangled' })).toEqual({ tree, diagnostics });
+      const again = compileTree(text, { id: 'mangled' });
+      expect({ tree: again.tree, diagnostics: again.diagnostics }).toEqual({ tree, diagnostics });
     }),
     { numRuns, ...(seed === undefined ? {} : { seed }) },
   );

@@ -72,6 +72,7 @@ describe('conditions on many alike', () => {
     ['any linse are stuck', 'nothing-named "linse"'],
     ['any lines are stcuk', 'no-band-named "stcuk"'],
     ['lines is stuck', 'how-many "stuck"'],
+    ['any stuck', 'condition-word "any stuck"'],
     ['lines is moves', 'how-many "moves"'],
     ['any lines are moves', 'members-untold "lines are moves"'],
     ['one lines is stuck, floats', 'members-untold "lines is stuck, floats"'],
@@ -80,6 +81,10 @@ describe('conditions on many alike', () => {
     ['all lines are moves and any lines are stuck', 'clauses-exclude "stuck"'],
   ])('are refused in "%s"', (condition, problem) => {
     expect(problems(check(`${condition} → [B](#b)`, 'otherwise → [C](#c)'))).toEqual([problem]);
+  });
+
+  test('are offered for a band that does not say of what', () => {
+    expect(fixes(check('any stuck → [B](#b)', 'otherwise → [C](#c)'))).toEqual(['any lines are stuck']);
   });
 
   test('are refused with what can be asked', () => {

@@ -74,6 +74,8 @@ describe('parseCondition()', () => {
     ['v5 is low or any lines are stuck', 'or-before-clause', 'or', 'nothing'],
     ['any lines are not stuck', 'condition-syntax', 'not', 'nothing'],
     ['any lines are', 'condition-syntax', '', 'nothing'],
+    ['any lines stuck', 'condition-syntax', 'stuck', 'nothing'],
+    ['all of lines good and v5 is low', 'condition-syntax', 'good', 'nothing'],
     ['v5 is', 'condition-syntax', '', 'nothing'],
     ['v5 is low and', 'condition-syntax', '', 'nothing'],
     ['low,', 'condition-syntax', '', 'nothing'],
@@ -98,7 +100,14 @@ describe('parseCondition()', () => {
   });
 
   test('offers fixes after which the text has no such problem', () => {
-    const texts = ['v5 = low', 'v5=low', 'low|none', 'v5 is low, pg is good', "v5 isn't low;pg is low"];
+    const texts = [
+      'v5 = low',
+      'v5=low',
+      'low|none',
+      'v5 is low, pg is good',
+      "v5 isn't low;pg is low",
+      'any lines stuck',
+    ];
     for (const text of texts) {
       const edits = parseCondition(text).problems.flatMap(({ fix }) => fix?.edits ?? []);
       const mended = edits.reduceRight(
