@@ -1,8 +1,9 @@
 import type { CompiledBoard } from '../model/compiled-board.ts';
 import type { Taken } from '../model/refusal.ts';
 import type { SettingValue } from '../model/setting.ts';
+import { fromStored } from '../quantity/index.ts';
 import { settingText } from '../scale/setting-text.ts';
-import { jumpersOf } from './jumper-rows.ts';
+import { type JumperRow, jumpersOf } from './jumper-rows.ts';
 import type { Positions } from './positions-text.ts';
 import { sameValue } from './same-value.ts';
 
@@ -25,9 +26,16 @@ export function positionsFor(
     .filter((row) => sameValue(row.value, value))
     .map(({ at }) => ({ at, anywhere: deciding.filter((jumper) => !Object.hasOwn(at, jumper)) }));
   if (first !== undefined) return { ok: true, value: [first, ...more] };
-  const values = [...new Set(table.rows.map((row) => settingText(row.value)))];
-  return refuse(`No position of the jumpers makes "${setting}" ${settingText(value)}`, values);
+  return refuse(`No position of the jumpers makes "${setting}" ${settingText(value)}`, [
+    ...new Set(nearestFirst(table.rows, value).map((row) => settingText(row.value))),
+  ]);
 }
+
+const nearestFirst = (rows: readonly JumperRow[], value: SettingValue): readonly JumperRow[] =>
+  rows.toSorted((a, b) => distance(a.value, value) - distance(b.value, value));
+
+const distance = (a: SettingValue, b: SettingValue): number =>
+  typeof a === 'string' || typeof b === 'string' ? 0 : fromStored(a).sub(fromStored(b)).abs().valueOf();
 
 const refuse = (text: string, offers: readonly string[]): Taken<never> => ({
   ok: false,

@@ -21,7 +21,7 @@ export function settingAt(board: Jumpers, setting: string, positions: Positions)
   if (first === undefined) return unknown(board, table, positions);
   return possible.every(({ value }) => sameValue(value, first.value)) && coverAll(board, possible, positions)
     ? { ok: true, value: first.value }
-    : undecided(board, possible, positions);
+    : undecided(board, table, positions);
 }
 
 /** Whether the rows hold wherever the jumpers sit that are not named. */
@@ -34,47 +34,45 @@ function coverAll({ jumpers }: Jumpers, rows: JumperTable['rows'], positions: Po
 }
 
 /** `Where does JP13 sit? JP12 2-3 makes 60 MHz or 66 MHz` */
-function undecided(board: Jumpers, possible: JumperTable['rows'], positions: Positions): Taken<never> {
-  const missing = namesIn(
-    board,
+function undecided(board: Jumpers, table: JumperTable, positions: Positions): Taken<never> {
+  const possible = table.rows.filter((row) => mayHold(row, positions));
+  const missing = new Set(
     possible.flatMap(({ at }) => Object.keys(at).filter((jumper) => !Object.hasOwn(positions, jumper))),
   );
+  const asked = board.jumpers.map(({ id }) => id).filter((id) => missing.has(id));
+  const named = positionsText(within(table, positions), board.jumpers);
   const values = [...new Set(possible.map(({ value }) => settingText(value)))];
-  const asked = missing.length === 1 ? `Where does ${missing[0]} sit?` : `Where do ${listed(missing)} sit?`;
-  const named = positionsText(positions, board.jumpers);
   return refuse(
-    `${asked} ${named === '' ? 'The table' : named} makes ${values.slice(0, mostOffers).join(' or ')}`,
+    `Where ${asked.length === 1 ? 'does' : 'do'} ${listed(asked, 'and')} sit? ${named === '' ? 'The table' : named} makes ${listed(values.slice(0, mostOffers), 'or')}`,
     possible.map(({ at }) => positionsText({ ...positions, ...at }, board.jumpers)),
   );
 }
 
 /** No row holds: the nearest rows are offered. */
 function unknown(board: Jumpers, table: JumperTable, positions: Positions): Taken<never> {
-  const deciding = jumpersOf(table);
-  const named = positionsText(
-    Object.fromEntries(Object.entries(positions).filter(([jumper]) => deciding.includes(jumper))),
-    board.jumpers,
-  );
   const near = table.rows
-    .map((row) => ({ row, far: moves(row, positions) }))
+    .map(({ at }) => ({ at, far: moves(at, positions) }))
     .toSorted((a, b) => a.far - b.far)
     .filter(({ far }, _, [nearest]) => far === nearest?.far);
   return refuse(
-    `${named} is in no row of the jumper table: it sets nothing that anybody knows of`,
-    near.map(({ row }) => `${positionsText({ ...positions, ...row.at }, board.jumpers)}`),
+    `${positionsText(within(table, positions), board.jumpers)} is in no row of the jumper table: it sets nothing that anybody knows of`,
+    near.map(({ at }) => positionsText({ ...positions, ...at }, board.jumpers)),
   );
 }
 
-const moves = ({ at }: JumperTable['rows'][number], positions: Positions): number =>
+/** The positions that the table speaks of. */
+function within(table: JumperTable, positions: Positions): Positions {
+  const deciding = jumpersOf(table);
+  return Object.fromEntries(Object.entries(positions).filter(([jumper]) => deciding.includes(jumper)));
+}
+
+const moves = (at: Positions, positions: Positions): number =>
   Object.keys(at).filter((jumper) => positions[jumper] !== at[jumper]).length;
 
 const mostOffers = 4;
 
-const namesIn = ({ jumpers }: Jumpers, ids: readonly string[]): readonly string[] =>
-  jumpers.map(({ id }) => id).filter((id) => ids.includes(id));
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+const listed = (names: readonly string[], word: 'and' | 'or'): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} ${word} ${names.at(-1)}`;
 
 const refuse = (text: string, offers: readonly string[]): Taken<never> => ({
   ok: false,

@@ -2,10 +2,11 @@ import { nearest } from '../names/nearest.ts';
 import { type Bench, CannotRun, type ExitCode, exit } from './bench.ts';
 import type { Command } from './command.ts';
 import { check } from './commands/check.ts';
+import { jumpers } from './commands/jumpers.ts';
 import { record } from './commands/record.ts';
 import { walk } from './commands/walk.ts';
 
-const commands: Readonly<Record<string, Command>> = { check, walk, record };
+const commands: Readonly<Record<string, Command>> = { check, walk, record, jumpers };
 
 const usage = (): string =>
   [
