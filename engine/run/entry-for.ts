@@ -2,12 +2,13 @@ import type { Entry } from '../model/entry.ts';
 import type { Taken } from '../model/refusal.ts';
 import type { Answer } from './answer.ts';
 import type { Answering } from './answers/answering.ts';
-import { back, close, go, reopen } from './answers/moving.ts';
+import { arrange, equip, runs, twin, undone } from './answers/bench.ts';
+import { back, close, go, handOver, newer, reopen } from './answers/moving.ts';
 import { note, todo, todoDone } from './answers/notes.ts';
 import { acknowledge, open, resume, symptom } from './answers/opening.ts';
 import { assume, cannotRead, confirm, retake, strike, value } from './answers/reading.ts';
 import { setting, settingUnknown } from './answers/setting.ts';
-import { decline, done, remedied, wait } from './answers/work.ts';
+import { decline, done, override, remedied, wait } from './answers/work.ts';
 import { questionOf } from './question-of.ts';
 import type { Session } from './session.ts';
 
@@ -24,8 +25,16 @@ const answerings: { readonly [Say in Answer['say']]: Answering<Say> } = {
   retake,
   strike,
   assume,
+  twin,
+  equip,
+  arrange,
+  override,
+  runs,
+  undone,
   wait,
   done,
+  'hand-over': handOver,
+  newer,
   remedied,
   decline,
   back,

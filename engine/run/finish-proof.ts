@@ -18,7 +18,10 @@ export function finishProof(session: Session, readings: readonly string[]): Sess
   const nextSuspect = failed.position.phase?.startsWith('remedy') && effect === 'no effect';
   if (nextSuspect) return failed;
   const resume = pathOf(session.position).find(
-    (section) => section.kind === 'check' && section.readings.some((id) => bad.includes(id)),
+    (section) =>
+      section.kind === 'check' &&
+      session.loaded.sections.get(section.id) === section &&
+      section.readings.some((id) => bad.includes(id)),
   );
   return resume === undefined ? failed : move(failed, { type: 'go', section: resume.id });
 }

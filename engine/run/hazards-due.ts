@@ -15,12 +15,11 @@ export interface HazardsDue {
 /** What has to be acknowledged now, or null. The heading's hazards are acknowledged once per sitting,
  *  a section's once per visit and sitting. */
 export function hazardsDue(session: Session): HazardsDue | null {
-  const { tree } = session.loaded;
-  if (!session.headAcknowledged) {
-    const due = dueOf(null, tree.hazards);
+  const { section, acknowledged, headAcknowledged } = session.position;
+  if (headAcknowledged <= session.resumedAt) {
+    const due = dueOf(null, session.loaded.tree.hazards);
     if (due !== null) return due;
   }
-  const { section, acknowledged } = session.position;
   if (section === null) return null;
   const due = dueOf(section, hazardsHere(session));
   if (due === null) return null;

@@ -11,8 +11,16 @@ export { pathOf } from './path-of.ts';
 export type { DoneRemedy, Position } from './position.ts';
 export { type Preview, preview } from './preview.ts';
 export { standing } from './proof-readings.ts';
-export type { OpenWay, Question, ReadingQuestion } from './question.ts';
+export type {
+  ConditionChange,
+  Lack,
+  OpenWay,
+  Question,
+  ReadingQuestion,
+  Unsettled,
+} from './question.ts';
 export { questionOf } from './question-of.ts';
-export { latest, machineValue, openSession, type Session } from './session.ts';
-export { readingsOf } from './take-reading.ts';
+export { readingsOf } from './readings-of.ts';
+export { latest, machineValue, openSession, type Parts, type Session, withTree } from './session.ts';
 export { valueText } from './value-text.ts';
+export { wordsOn } from './words-on.ts';

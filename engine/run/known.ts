@@ -1,14 +1,16 @@
 import type { BoardState } from '../model/entry.ts';
 import type { Observation } from '../model/observation.ts';
 
-/** The latest word on a reading. */
+/** One word on a reading. */
 export interface Known {
   readonly reading: string;
   /** Index of the entry it comes from. */
   readonly entry: number;
   /** The bands it can be in; empty where it could not be read. */
   readonly bands: readonly string[];
-  /** Null where it could not be read, or is known from the symptom alone. */
+  /** All bands of the reading when it was taken. */
+  readonly cut: readonly string[];
+  /** Null where it could not be read, is known from the symptom alone, or is the end of a call. */
   readonly observation: Observation | null;
   readonly board: BoardState;
   readonly at: string;

@@ -1,4 +1,6 @@
 import { initialTransition, setup } from 'xstate';
+import { fitBoard } from '../board/index.ts';
+import type { CompiledBoard } from '../model/compiled-board.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Fault } from '../model/fault.ts';
 import type { MachineEvent } from '../model/machine.ts';
@@ -12,31 +14,51 @@ const blueprint = setup({ types: { events: {} as MachineEvent }, guards });
 export type TreeMachine = ReturnType<typeof blueprint.createMachine>;
 export type MachineSnapshot = ReturnType<TreeMachine['getInitialSnapshot']>;
 
-/** A compiled tree ready to be walked: its machine made, its parts by id. */
+/** A compiled tree ready to be walked on one board: its machine made, its parts by id. */
 export interface LoadedTree {
+  /** With the board's own limits in place of the tree's. */
   readonly tree: CompiledTree;
+  /** What the board sheet says and this tree cannot use. */
+  readonly boardMisfits: readonly string[];
   readonly machine: TreeMachine;
   readonly initial: MachineSnapshot;
   readonly settings: ReadonlyMap<string, Setting>;
   readonly readings: ReadonlyMap<string, Reading>;
+  /** The readings that are computed, in the tree's order. */
+  readonly derived: readonly Reading[];
   readonly faults: ReadonlyMap<string, Fault>;
   readonly sections: ReadonlyMap<string, Section>;
+}
+
+const noBoard = {};
+const loadedTrees = new WeakMap<CompiledTree, WeakMap<object, LoadedTree>>();
+
+/** Making a machine is slow, and a job is replayed again and again: each tree is loaded once for each board. */
+export function loadTree(tree: CompiledTree, board: CompiledBoard | null = null): LoadedTree {
+  const onBoards = loadedTrees.get(tree) ?? new WeakMap<object, LoadedTree>();
+  loadedTrees.set(tree, onBoards);
+  const loaded = onBoards.get(board ?? noBoard) ?? load(tree, board);
+  onBoards.set(board ?? noBoard, loaded);
+  return loaded;
 }
 
 const byId = <T extends { readonly id: string }>(items: readonly T[]): ReadonlyMap<string, T> =>
   new Map(items.map((item) => [item.id, item]));
 
-export function loadTree(tree: CompiledTree): LoadedTree {
+function load(compiled: CompiledTree, board: CompiledBoard | null): LoadedTree {
+  const { tree, misfits } = board === null ? { tree: compiled, misfits: [] } : fitBoard(compiled, board);
   type Config = Parameters<typeof blueprint.createMachine>[0];
   // The machine is plain JSON, checked against its own schema; XState's types want literals.
   const machine = blueprint.createMachine(tree.machine as unknown as Config);
   const [initial] = initialTransition(machine);
   return {
     tree,
+    boardMisfits: misfits,
     machine,
     initial,
     settings: byId(tree.settings),
     readings: byId(tree.readings),
+    derived: tree.readings.filter(({ from }) => from !== null),
     faults: byId(tree.faults),
     sections: byId(tree.sections),
   };

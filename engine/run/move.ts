@@ -1,5 +1,4 @@
 import type { MachineEvent } from '../model/machine.ts';
-import type { LoadedTree } from './load-tree.ts';
 import { type Position, remedyNumber, send } from './position.ts';
 import type { Session } from './session.ts';
 
@@ -10,16 +9,16 @@ export function move(
   event: MachineEvent,
   why: 'by the tree' | 'on purpose' = 'by the tree',
 ): Session {
-  const { loaded, position } = session;
-  const moved = send(loaded, position, event);
-  const settled = why === 'on purpose' ? moved : passTriedFaults(loaded, moved);
+  const { position } = session;
+  const moved = send(position, event);
+  const settled = why === 'on purpose' ? moved : passTriedFaults(moved);
   return { ...session, position: { ...settled, previous: position } };
 }
 
-function passTriedFaults(loaded: LoadedTree, position: Position): Position {
+function passTriedFaults(position: Position): Position {
   const { section, phase } = position;
   if (section?.kind !== 'fault' || !phase?.startsWith('remedy')) return position;
   const fault = section.remedies[remedyNumber(phase)]?.fault ?? '';
   const tried = position.declined.includes(fault) || position.remedies.some((done) => done.fault === fault);
-  return tried ? passTriedFaults(loaded, send(loaded, position, { type: 'failed' })) : position;
+  return tried ? passTriedFaults(send(position, { type: 'failed' })) : position;
 }

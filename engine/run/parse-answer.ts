@@ -1,39 +1,28 @@
 import type { BoardState, Part } from '../model/entry.ts';
 import type { Taken } from '../model/refusal.ts';
 import type { Answer } from './answer.ts';
+import { type AnswerForm, form, readingName, settingName, trimmed } from './answer-form.ts';
+import { benchForms } from './bench-forms.ts';
 import type { Question } from './question.ts';
 import { questionOf } from './question-of.ts';
-import type { Session } from './session.ts';
+import { latest, type Session } from './session.ts';
 
-/** One way to write an answer. `pattern` must match the whole text; case does not matter. */
-interface Form {
-  readonly pattern: RegExp;
-  readonly example: string;
-  readonly read: (parts: readonly string[], session: Session) => Answer | null;
-}
-
-const name = '`?([\\p{L}_][\\p{L}\\p{N}_-]*)`?';
-const form = (pattern: string, example: string, read: Form['read']): Form => ({
-  pattern: new RegExp(`^\\s*${pattern}\\s*$`, 'iu'),
-  example,
-  read,
-});
-
-const forms: readonly Form[] = [
+const forms: readonly AnswerForm[] = [
   form('open:\\s*([^;]*)(?:;([^;]*))?(?:;(.*))?', 'open: board; owner; story', ([board, owner, story]) => ({
     say: 'open',
     board: trimmed(board),
     owner: trimmed(owner),
     story: trimmed(story),
   })),
-  form(`correct\\s+${name}\\s*:=\\s*(.+)`, 'correct bus := 50 MHz', ([setting = '', typed = '']) => ({
+  ...benchForms,
+  form(`correct\\s+${settingName}\\s*:=\\s*(.+)`, 'correct bus := 50 MHz', ([setting = '', typed = '']) => ({
     say: 'setting',
     setting,
     typed,
     how: 'corrected',
   })),
-  form(`${name}\\s*:=\\s*\\?`, 'bus := ?', ([setting = '']) => ({ say: 'setting-unknown', setting })),
-  form(`${name}\\s*:=\\s*(.+)`, 'bus := 50 MHz', ([setting = '', typed = ''], session) => ({
+  form(`${settingName}\\s*:=\\s*\\?`, 'bus := ?', ([setting = '']) => ({ say: 'setting-unknown', setting })),
+  form(`${settingName}\\s*:=\\s*(.+)`, 'bus := 50 MHz', ([setting = '', typed = ''], session) => ({
     say: 'setting',
     setting,
     typed,
@@ -50,10 +39,10 @@ const forms: readonly Form[] = [
     say: 'cannot-read',
     why: trimmed(why),
   })),
-  form(`retake\\s+${name}\\s*=\\s*(.+)`, 'retake v5 = 4.98 V', (parts, session) =>
+  form(`retake\\s+${readingName}\\s*=\\s*(.+)`, 'retake v5 = 4.98 V', (parts, session) =>
     retake(parts, session, 'correction'),
   ),
-  form(`again\\s+${name}\\s*=\\s*(.+)`, 'again v5 = 4.98 V', (parts, session) =>
+  form(`again\\s+${readingName}\\s*=\\s*(.+)`, 'again v5 = 4.98 V', (parts, session) =>
     retake(parts, session, 'again'),
   ),
   form('strike\\s+(\\d+)(?::\\s*(.*))?', 'strike 12: wrong pin', ([of, why]) => ({
@@ -86,10 +75,10 @@ const forms: readonly Form[] = [
     note: trimmed(note),
   })),
   form('reopen(?::\\s*(.*))?', 'reopen: same fault again', ([why]) => ({ say: 'reopen', why: trimmed(why) })),
-  form(`${name}\\s*=\\s*(.+)`, 'v5 = 4.98 V', ([reading = '', typed = '']) => ({
+  form(`${readingName}\\s*=\\s*(.+)`, 'v5 = 4.98 V', ([reading = '', typed = ''], session) => ({
     say: 'value',
     reading,
-    ...boardState(typed),
+    ...boardState(typed, session),
   })),
 ];
 
@@ -124,8 +113,8 @@ function bare(session: Session, text: string): Taken<Answer> {
           : { say: 'setting', setting, typed: text, how: 'noted' },
     };
   }
-  if (question.ask === 'reading')
-    return { ok: true, value: { say: 'value', reading: null, ...boardState(text) } };
+  if (question.ask === 'reading' || question.ask === 'held' || question.ask === 'arrange')
+    return { ok: true, value: { say: 'value', reading: null, ...boardState(text, session) } };
   return { ok: false, refusal: { text: `"${text}" was not understood`, offers: offersFor(session) } };
 }
 
@@ -133,10 +122,14 @@ const offers: Readonly<Record<Question['ask'], readonly string[]>> = {
   opening: ['open: board; owner; story'],
   setting: ['a value', '?'],
   reading: ['a value', 'cannot read: why', 'back'],
+  arrange: ['arranged', 'cannot read: why', 'back'],
+  held: ['a value of what must be seen first', 'override: why', 'back'],
   symptom: ['yes', 'no'],
   acknowledgement: ['acknowledge'],
   'too-close': ['as if SECTION', 'back'],
   task: ['done', 'back'],
+  call: ['done', 'back'],
+  'hand-over': ['hand over', 'back'],
   remedy: ['remedied', 'decline: why', 'back'],
   aside: ['go SECTION', 'back', 'close not mended'],
   stop: ['back', 'go SECTION', 'close not mended'],
@@ -145,23 +138,23 @@ const offers: Readonly<Record<Question['ask'], readonly string[]>> = {
 };
 const offersFor = (session: Session): readonly string[] => offers[questionOf(session).ask];
 
-const trimmed = (text: string | undefined): string => text?.trim() ?? '';
-
 function yesOrNo(session: Session, yes: boolean): Answer | null {
   const { ask } = questionOf(session);
   if (ask === 'symptom') return { say: 'symptom', same: yes };
   if (ask === 'acknowledgement' && yes) return { say: 'acknowledge' };
-  if (ask === 'task' && yes) return { say: 'done' };
-  return ask === 'reading'
-    ? { say: 'value', reading: null, typed: yes ? 'yes' : 'no', board: 'failing' }
+  if ((ask === 'task' || ask === 'call') && yes) return { say: 'done' };
+  if (ask === 'hand-over' && yes) return { say: 'hand-over' };
+  if (ask === 'arrange' && yes) return { say: 'arrange', conditions: null };
+  return ask === 'reading' || ask === 'held'
+    ? { say: 'value', reading: null, typed: yes ? 'yes' : 'no', board: session.boardState }
     : null;
 }
 
 /** `4.98 V, running now`: taken while the board runs. */
-function boardState(text: string): { typed: string; board: BoardState } {
+function boardState(text: string, session: Session): { typed: string; board: BoardState } {
   const match = /^(.*?)[,;]?\s+(running|failing) now\s*$/iu.exec(text);
   return match === null
-    ? { typed: text.trim(), board: 'failing' }
+    ? { typed: text.trim(), board: session.boardState }
     : {
         typed: (match[1] ?? '').trim(),
         board: match[2]?.toLowerCase() === 'running' ? 'running' : 'failing',
@@ -173,8 +166,7 @@ function retake(
   session: Session,
   manner: 'correction' | 'again',
 ): Answer {
-  const words = session.history.get(reading);
-  return { say: 'retake', of: words?.at(-1)?.entry ?? -1, manner, ...boardState(text) };
+  return { say: 'retake', of: latest(session, reading)?.entry ?? -1, manner, ...boardState(text, session) };
 }
 
 function readParts(text: string | undefined): readonly Part[] {

@@ -24,13 +24,13 @@ export function preview(session: Session, typed: string): Taken<Preview> {
     return { ok: false, refusal: { text: 'No reading is asked for now', offers: [] } };
   }
   const { reading, purpose, place } = question;
-  const observed = observe(reading, session, typed);
+  const observed = observe(reading, session, typed, session.equipment);
   if (!observed.ok) return observed;
   const observation = observed.value;
   const scale = reading.measure.kind === 'quantity' ? resolveScale(reading, session) : null;
   const fraction = scale === null ? null : fractionOfNominal(observation, scale);
   if (purpose === 'proof') return { ok: true, value: { observation, fraction, target: null, ways: [] } };
-  const way = resolveCheck(session, { [reading.id]: observation.bands });
+  const way = resolveCheck(session, { [reading.id]: observation });
   const target = way.kind === 'one' ? way.target : null;
   const ways = way.kind === 'open' && place.at === place.of ? way.ways : [];
   return { ok: true, value: { observation, fraction, target, ways } };

@@ -85,6 +85,8 @@ export type Question =
       readonly section: CheckSection | FaultSection;
       readonly reading: Reading;
       readonly changes: readonly ConditionChange[];
+      /** The last value: where it still stands, the board need not be changed for it. */
+      readonly known: Known | null;
     }
   /** What must have been seen before this reading (null: before the section's work) was not. */
   | {

@@ -1,5 +1,6 @@
 import type { BoardState } from '../model/entry.ts';
 import type { Observation } from '../model/observation.ts';
+import { bandsOf } from '../scale/index.ts';
 import type { Known } from './known.ts';
 import type { Session } from './session.ts';
 
@@ -10,14 +11,18 @@ interface Word {
   readonly board: BoardState;
   readonly at: string;
   readonly given?: boolean;
+  /** Remedies done before; those of the present position if not given. */
+  readonly remedies?: number;
 }
 
 /** Adds one word on a reading to what is known. */
 export function remember(session: Session, entry: number, word: Word): Session {
+  const reading = session.loaded.readings.get(word.reading);
   const known: Known = {
     ...word,
     entry,
-    remedies: session.position.remedies.length,
+    cut: reading === undefined ? [] : bandsOf(reading),
+    remedies: word.remedies ?? session.position.remedies.length,
     stale: false,
     given: word.given ?? false,
   };

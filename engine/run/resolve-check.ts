@@ -1,10 +1,13 @@
 import type { Box } from '../combinations/box.ts';
 import { firstMatches } from '../combinations/first-matches.ts';
 import type { MachineEvent } from '../model/machine.ts';
+import type { Observation } from '../model/observation.ts';
 import type { CheckSection } from '../model/section.ts';
 import { bandsOf } from '../scale/index.ts';
+import { derivedNow } from './derived-now.ts';
 import type { OpenWay } from './question.ts';
-import type { Session } from './session.ts';
+import { readingsOf } from './readings-of.ts';
+import { latest, type Session } from './session.ts';
 
 /** Where a finished check leads: one event, or several ways that the readings leave open. */
 export type Way =
@@ -12,11 +15,12 @@ export type Way =
   | { readonly kind: 'open'; readonly ways: readonly OpenWay[] };
 
 /** First match over sets of bands. A reading that could not be read, is untidy or has not been taken
- *  yet may be in several bands; a setting that is not known may be any of its options. */
-export function resolveCheck(session: Session, extra: Box = {}): Way {
+ *  yet may be in several bands; a setting that is not known may be any of its options.
+ *  @param supposed observations that have not been entered yet, by reading */
+export function resolveCheck(session: Session, supposed: Supposed = {}): Way {
   const section = session.position.section as CheckSection;
   const lines = section.outcomes.filter(({ condition }) => condition.kind !== 'unread');
-  const from = possible(session, section, extra);
+  const from = possible(session, section, supposed);
   const { taken } = firstMatches(
     from,
     lines.map(({ condition }) => (condition.kind === 'bands' ? condition.bands : null)),
@@ -33,19 +37,38 @@ export function resolveCheck(session: Session, extra: Box = {}): Way {
     return { kind: 'one', target: only.target, event: { type: 'checked', bands: only.bands } };
   }
   const unread = section.outcomes.find(({ condition }) => condition.kind === 'unread');
-  if (unread !== undefined && somethingUnread(session, section)) {
+  if (unread !== undefined && somethingUnread(session, section, supposed)) {
     return { kind: 'one', target: unread.target, event: { type: 'unread' } };
   }
   return { kind: 'open', ways: distinct };
 }
 
+type Supposed = Readonly<Record<string, Observation>>;
+
 const firstOf = (box: Box): Record<string, string> =>
   Object.fromEntries(Object.entries(box).map(([name, bands]) => [name, bands[0] ?? '']));
 
-const somethingUnread = (session: Session, section: CheckSection): boolean =>
-  section.readings.some((id) => session.position.taken.get(id)?.length === 0);
+/** What is computed counts as not read once everything is taken that could have made it known. */
+function somethingUnread(session: Session, section: CheckSection, supposed: Supposed): boolean {
+  const bands = section.readings.map((id) => bandsNow(session, id, supposed));
+  const asked = readingsOf(session).map((id) => bandsNow(session, id, supposed));
+  return asked.some((known) => known?.length === 0) || (!asked.includes(null) && bands.some(isUnread));
+}
 
-function possible(session: Session, section: CheckSection, extra: Box): Box {
+const isUnread = (bands: readonly string[] | null): boolean => bands?.length === 0;
+
+/** The bands a reading can be in at this visit: none where it could not be read, null where it has not been taken yet. */
+function bandsNow(session: Session, id: string, supposed: Supposed): readonly string[] | null {
+  const reading = session.loaded.readings.get(id);
+  if (reading?.call) return latest(session, id)?.bands ?? [];
+  if (reading === undefined || reading.from === null) {
+    return supposed[id]?.bands ?? session.position.taken.get(id) ?? null;
+  }
+  const { observation, unknown } = derivedNow(session, reading, supposed);
+  return unknown ? [] : observation.bands;
+}
+
+function possible(session: Session, section: CheckSection, supposed: Supposed): Box {
   const box: Record<string, readonly string[]> = {};
   for (const [id, setting] of session.loaded.settings) {
     if (setting.kind !== 'options') continue;
@@ -54,7 +77,7 @@ function possible(session: Session, section: CheckSection, extra: Box): Box {
   }
   for (const id of section.readings) {
     const reading = session.loaded.readings.get(id);
-    const bands = extra[id] ?? session.position.taken.get(id) ?? [];
+    const bands = bandsNow(session, id, supposed) ?? [];
     if (reading !== undefined) box[id] = bands.length > 0 ? bands : bandsOf(reading);
   }
   return box;

@@ -1,7 +1,9 @@
+import { parsePositions, settingAt, suitsSetting } from '../../board/index.ts';
+import type { CompiledBoard } from '../../model/compiled-board.ts';
 import type { Taken } from '../../model/refusal.ts';
 import type { Setting, SettingValue } from '../../model/setting.ts';
 import { readTyped } from '../../quantity/index.ts';
-import { readOption } from '../../scale/index.ts';
+import { readOption, settingText } from '../../scale/index.ts';
 import type { Session } from '../session.ts';
 import { type Answering, happened, refused } from './answering.ts';
 
@@ -10,7 +12,7 @@ const kinds = { noted: 'set', altered: 'altered', corrected: 'corrected' } as co
 export const setting: Answering<'setting'> = (session, { setting: id, typed, how }) => {
   const found = settingOf(session, id);
   if (!found.ok) return found;
-  const value = understand(found.value, typed);
+  const value = understand(session, found.value, typed);
   if (!value.ok) return value;
   const noted = session.settings.has(id);
   if (how === 'noted' && noted) {
@@ -35,7 +37,30 @@ function settingOf(session: Session, id: string): Taken<Setting> {
     : { ok: true, value: found };
 }
 
-function understand(found: Setting, typed: string): Taken<SettingValue> {
+/** A value as it is typed, or the jumper positions that make it. */
+function understand({ board }: Session, found: Setting, typed: string): Taken<SettingValue> {
+  const value = readValue(found, typed);
+  if (value.ok || board === null || !board.tables.some((table) => table.setting === found.id)) return value;
+  const positions = parsePositions(board, typed);
+  if (positions.ok) return suiting(found, settingAt(board, found.id, positions.value));
+  if (namesAJumper(board, typed)) return positions;
+  const offers = [...value.refusal.offers, ...positions.refusal.offers];
+  const jumpers = board.jumpers.map(({ id }) => id).join(', ');
+  return refused(`${value.refusal.text}. The positions of ${jumpers} would do as well`, offers);
+}
+
+/** A sheet is written for many trees: its value may be none of this one's. */
+const suiting = (found: Setting, value: Taken<SettingValue>): Taken<SettingValue> =>
+  !value.ok || suitsSetting(found, value.value)
+    ? value
+    : refused(
+        `The jumper table makes ${settingText(value.value)}, which is no value of "${found.id}" in this tree`,
+      );
+
+const namesAJumper = ({ jumpers }: CompiledBoard, typed: string): boolean =>
+  jumpers.some(({ id }) => typed.toLowerCase().includes(id.toLowerCase()));
+
+function readValue(found: Setting, typed: string): Taken<SettingValue> {
   if (found.kind === 'options') return readOption(found.options, typed);
   const read = readTyped(typed, { unit: found.unit, allowNone: false });
   if (!read.ok) return read;

@@ -1,3 +1,4 @@
+import { bandsOf } from '../../scale/index.ts';
 import { remember } from '../remember.ts';
 import type { Session } from '../session.ts';
 import type { Happening } from './happening.ts';
@@ -11,9 +12,11 @@ export const corrected: Happening<'corrected'> = walkedAnew;
 /** Taken `again`, a reading gets one more word. */
 export const retaken: Happening<'retaken'> = (session, { manner, observation, board, at }, index) => {
   const { reading, bands } = observation;
-  return manner === 'again'
-    ? remember(session, index, { reading, bands, observation, board, at })
-    : walkedAnew(session);
+  if (manner === 'correction') return walkedAnew(session);
+  const found = session.loaded.readings.get(reading);
+  if (found === undefined || !bands.every((band) => bandsOf(found).includes(band))) return session;
+  const next = remember(session, index, { reading, bands, observation, board, at });
+  return board === 'failing' ? { ...next, boardState: board } : next;
 };
 
 /** Struck out: the reading falls back on what was known before. */

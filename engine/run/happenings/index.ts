@@ -1,6 +1,7 @@
 import type { EntryKind } from '../../model/entry.ts';
 import type { Session } from '../session.ts';
 import { acknowledged } from './acknowledged.ts';
+import { arranged, equipped, overrode, runs, twin } from './bench.ts';
 import { corrected, retaken, struck } from './evidence.ts';
 import type { Happening } from './happening.ts';
 import { back, closed, reopened, went } from './moving.ts';
@@ -8,6 +9,7 @@ import { opened, resumed } from './opening.ts';
 import { confirmed, read, unread } from './reading.ts';
 import { altered, set } from './setting.ts';
 import { symptom } from './symptom.ts';
+import { tree } from './tree.ts';
 import { assumed, declined, did, remedied, waiting } from './work.ts';
 
 /** Said for the record alone. */
@@ -26,6 +28,12 @@ export const happenings: { readonly [Kind in EntryKind]: Happening<Kind> } = {
   unread,
   retaken,
   struck,
+  twin,
+  equipped,
+  overrode,
+  arranged,
+  runs,
+  tree,
   assumed,
   waiting,
   did,

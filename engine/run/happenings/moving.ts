@@ -1,12 +1,12 @@
 import { move } from '../move.ts';
-import { startPosition } from '../position.ts';
+import { startPosition, stepBack } from '../position.ts';
 import type { Happening } from './happening.ts';
 
 /** Moves the position only; what was read stays known. */
-export const back: Happening<'back'> = (session) =>
-  session.parted || session.position.previous === null
-    ? session
-    : { ...session, position: session.position.previous };
+export const back: Happening<'back'> = (session) => {
+  const position = stepBack(session.position);
+  return session.parted || position === null ? session : { ...session, loaded: position.loaded, position };
+};
 
 export const went: Happening<'went'> = (session, { section }) =>
   session.parted || !session.loaded.sections.has(section)
@@ -19,5 +19,5 @@ export const closed: Happening<'closed'> = (session, { mended }) => ({ ...sessio
 export const reopened: Happening<'reopened'> = (session) => {
   const { position, loaded } = session;
   const start = position.section === null ? startPosition(loaded, position) : position;
-  return { ...session, closed: null, headAcknowledged: false, position: start };
+  return { ...session, closed: null, position: { ...start, headAcknowledged: -1 } };
 };

@@ -5,6 +5,5 @@ export const opened: Happening<'opened'> = (session) => ({ ...session, opened: t
 /** Acknowledgements and the heading's warnings hold for one sitting only. */
 export const resumed: Happening<'resumed'> = (session, _entry, index) => ({
   ...session,
-  headAcknowledged: false,
   resumedAt: index,
 });

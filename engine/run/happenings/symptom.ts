@@ -4,7 +4,7 @@ import type { Happening } from './happening.ts';
 
 /** A confirmed symptom is evidence like any reading. */
 export const symptom: Happening<'symptom'> = (session, { same, at }, index) => {
-  const asked = { ...session, symptom: same };
+  const asked = { ...session, position: { ...session.position, symptom: same } };
   if (!same) return asked;
   return session.loaded.tree.given.reduce<Session>(
     (next, { reading, band }) =>

@@ -12,8 +12,15 @@ export const waiting: Happening<'waiting'> = (session, { section, at }, index) =
     ? { ...session, position: { ...session.position, waitingSince: at } }
     : part(session, index);
 
-export const did: Happening<'did'> = (session, { section }, index) =>
-  inPlace(session, section) ? move(session, { type: 'done' }) : part(session, index);
+/** A task leaves the board in the conditions that it brings about. */
+export const did: Happening<'did'> = (session, { section }, index) => {
+  if (!inPlace(session, section)) return part(session, index);
+  const here = session.position.section;
+  const moved = move(session, { type: 'done' });
+  if (here?.kind !== 'task') return moved;
+  const conditions = { ...moved.position.conditions, ...here.sets };
+  return { ...moved, position: { ...moved.position, conditions } };
+};
 
 export const remedied: Happening<'remedied'> = (session, { section, fault }, index) => {
   const { position } = session;
