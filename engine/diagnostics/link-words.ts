@@ -90,7 +90,7 @@ export const linkWords: WordTable<LinkFacts> = {
   },
   'how-many': {
     severity: 'error',
-    wrong: ({ name, band }) => `How many of "${name}" are "${short(band)}" is not said`,
+    wrong: ({ name, band }) => `Nothing says how many of "${name}" are "${short(band)}"`,
     mend: ({ told }) => `Ask for one of ${listed(told)}`,
   },
   'members-untold': {
