@@ -1,61 +1,76 @@
-import { describe } from './diagnostics/describe.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { emitCompiledTree } from './emit/emit-compiled-tree.ts';
 import { readFacts } from './facts/index.ts';
+import { besideShelf } from './foreign/beside-shelf.ts';
+import { inOrder, isError } from './foreign/in-order.ts';
+import { type OpenFile, openFile } from './foreign/open-file.ts';
+import { readBeside } from './foreign/read-beside.ts';
+import type { Shelf } from './foreign/shelf.ts';
+import { emptyLibrary, type Library } from './library/library.ts';
 import { linkTree } from './link/link-tree.ts';
 import type { LinkedTree } from './link/linked-tree.ts';
 import type { CompiledTree } from './model/compiled-tree.ts';
 import type { FrontMatter } from './model/front-matter.ts';
-import { openBlock, parseFrontMatter } from './parse/index.ts';
-import { readBody } from './read/read-body.ts';
 import { checkRules } from './rules/index.ts';
-import { splitSource } from './source/split-source.ts';
 
 export interface Compiled {
   /** Null where anything is an error. */
   readonly tree: CompiledTree | null;
-  /** What the file says with its names looked up, for whoever looks at it further; null where it is no tree. */
-  readonly linked: LinkedTree | null;
   /** Everything there is to say about the file, in its order. */
   readonly diagnostics: readonly Diagnostic[];
+}
+
+/** A tree with every name looked up, before anything is made of it. */
+export interface Examined {
+  /** Null where the file is no tree at all. */
+  readonly linked: LinkedTree | null;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+interface Place {
+  /** The file's name without its ending. */
+  readonly id: string;
+  /** Where the file stands in the library: what it names is looked for from there. */
+  readonly path?: string;
+  readonly library?: Library;
 }
 
 /**
  * The whole way from a text to a tree that can be walked.
  *
- *     text → source → facts ┐
- *                   → body  ┴→ linked tree → rules → compiled tree
+ *     text → source → front-matter ──┬→ facts ─┐
+ *                   → body ─┬→ files ┘         ├→ linked tree → rules → compiled tree
+ *                           └──────────────────┘
  *
  * Never throws, whatever the text; reports everything that is wrong with it at once.
- * @param id the file's name without its ending
  */
-export function compileTree(text: string, { id }: { readonly id: string }): Compiled {
-  const source = splitSource(text, openBlock);
-  if (source.value.front === null) return refused(source.diagnostics);
-  const front = parseFrontMatter(source.value.front);
-  const kind = otherKind(front.value);
-  if (kind !== null) return refused([...source.diagnostics, ...front.diagnostics, kind]);
-  const facts = readFacts(front.value);
-  const body = readBody(source);
-  const linked = linkTree(facts.value, (table, name) => front.value.spanOf([table, name], 'key'), body.value);
-  const stages = [source, front, facts, body, linked, { diagnostics: checkRules(linked.value) }];
-  const diagnostics = inOrder(stages.flatMap((stage) => stage.diagnostics));
-  const tree = diagnostics.some(isError) ? null : emitCompiledTree(linked.value, id);
-  return { tree, linked: linked.value, diagnostics };
+export function compileTree(
+  text: string,
+  { id, path = `${id}.md`, library = emptyLibrary }: Place,
+): Compiled {
+  const { linked, diagnostics } = examineTree(openFile(text), path, besideShelf(library));
+  const isSound = linked !== null && !diagnostics.some(isError);
+  return { tree: isSound ? emitCompiledTree(linked, id) : null, diagnostics };
 }
 
-const refused = (diagnostics: readonly Diagnostic[]): Compiled => ({
-  tree: null,
-  linked: null,
-  diagnostics: inOrder(diagnostics),
-});
+/** The way as far as it can be told what is wrong with the file. */
+export function examineTree(file: OpenFile, path: string, shelf: Shelf): Examined {
+  const { source, front } = file;
+  if (front === null) return { linked: null, diagnostics: inOrder(source.diagnostics) };
+  const kind = otherKind(front.value);
+  if (kind !== null)
+    return { linked: null, diagnostics: inOrder([...source.diagnostics, ...front.diagnostics, kind]) };
+  const { body } = file;
+  const beside = readBeside(file, path, 'tree', shelf);
+  const facts = readFacts(front.value, beside.value.foreign);
+  const placeOf = (table: string, name: string) => front.value.spanOf([table, name], 'key');
+  const linked = linkTree(facts.value, placeOf, body.value, beside.value);
+  const rules = { diagnostics: checkRules(linked.value) };
+  const stages = [source, front, body, beside, facts, linked, rules];
+  return { linked: linked.value, diagnostics: inOrder(stages.flatMap((stage) => stage.diagnostics)) };
+}
 
-const isError = (diagnostic: Diagnostic): boolean => describe(diagnostic).severity === 'error';
-
-const inOrder = (diagnostics: readonly Diagnostic[]): readonly Diagnostic[] =>
-  diagnostics.toSorted((a, b) => a.span.from - b.span.from || a.span.to - b.span.to);
-
-const otherKinds: readonly unknown[] = ['procedure', 'board', 'case'];
+const otherKinds: readonly unknown[] = ['procedure', 'shared', 'board', 'case'];
 
 /** A file of another kind is not half a tree: nothing else is said about it. */
 function otherKind(front: FrontMatter): Diagnostic | null {

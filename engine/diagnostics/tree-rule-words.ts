@@ -11,7 +11,8 @@ const said = (example: Example): string => {
 export const treeRuleWords: WordTable<TreeRuleFacts> = {
   'not-a-tree': {
     severity: 'error',
-    wrong: ({ kind }) => `This file is a ${kind}, not a tree`,
+    wrong: ({ kind }) =>
+      `This file is ${kind === 'shared' ? 'one of shared readings' : `a ${kind}`}, not a tree`,
     mend: () => 'Only trees can be compiled and walked; a tree says "kind: tree"',
   },
   'no-sections': {

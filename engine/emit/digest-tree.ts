@@ -91,8 +91,9 @@ const bareSections: {
     given: given.map(({ name, value }) => ({ name, value })),
     ends: ends.map(({ end, target }) => ({ end, target })),
   }),
-  fault: ({ id, remedies, proof, proofTries }) => ({
+  fault: ({ id, onlyIf, remedies, proof, proofTries }) => ({
     id,
+    onlyIf,
     faults: remedies.map(({ fault }) => fault),
     proof,
     proofTries,

@@ -11,20 +11,23 @@ import type {
 /** The machine's own name: targets from inside a section lead to it. */
 const root = 'tree';
 
-/** The state of a section: its id may begin with a digit, which XML names may not. */
-const stateOf = (section: string): string => `s-${section}`;
+/** The states that lead to a section, outermost first. A section's id may begin with a digit, which XML names may not;
+ *  the parts of a call's ids are parted by dots, which no slug has.
+ *
+ *     reset-line → s-reset-line    find-the-short.halve-it → s-find-the-short, s-halve-it    to:memory → t-memory */
+const statesOf = (section: string): readonly string[] =>
+  section.startsWith('to:')
+    ? [`t-${section.slice('to:'.length)}`]
+    : section.split('.').map((part) => `s-${part}`);
 
-const toSection = (section: string): string => `#${root}.${stateOf(section)}`;
+const toSection = (section: string): string => `#${[root, ...statesOf(section)].join('.')}`;
 
 type Emit<Kind> = (section: Extract<Section, { readonly kind: Kind }>) => MachineState;
 
 const states: { readonly [Kind in Section['kind']]: Emit<Kind> } = {
   check: checkState,
   task: ({ target }: TaskSection) => ({ on: { done: [{ target: toSection(target) }] } }),
-  call: ({ first }: CallSection) => ({
-    initial: 'call',
-    states: { call: { on: { done: [{ target: toSection(first) }] } } },
-  }),
+  call: callState,
   fault: faultState,
   stop: () => ({ tags: ['stop'] }),
   'hand-over': () => ({ tags: ['hand-over'] }),
@@ -34,26 +37,47 @@ const states: { readonly [Kind in Section['kind']]: Emit<Kind> } = {
  * The XState machine of some sections, as pure JSON. It holds no context: what was read comes with the event.
  *
  *     s-power-good ─checked [within]→ s-reset-line ─checked→ s-reset-chip ─proved→ mended
+ *     s-find-the-short { call ─done→ s-halve-it ─checked→ … } ─checked→ the caller's target for that end
  *     every state ─go [names]→ any section
  */
 export function emitMachine(sections: readonly [Section, ...Section[]]): Machine {
+  const within = childrenOf(sections);
+  const state = (section: Section): readonly [string, MachineState] => {
+    const own = states[section.kind](section as never);
+    const children = within.get(section.id) ?? [];
+    const key = statesOf(section.id).at(-1) ?? '';
+    if (children.length === 0) return [key, own];
+    return [key, { ...own, states: { ...own.states, ...Object.fromEntries(children.map(state)) } }];
+  };
   return {
     id: root,
-    initial: stateOf(sections[0].id),
+    initial: statesOf(sections[0].id)[0] ?? '',
     on: { go: sections.map(goTo) },
-    states: {
-      ...Object.fromEntries(
-        sections.map((section) => [stateOf(section.id), states[section.kind](section as never)]),
-      ),
-      mended: { type: 'final' },
-    },
+    states: { ...Object.fromEntries((within.get('') ?? []).map(state)), mended: { type: 'final' } },
   };
+}
+
+/** The sections of each call, by the calling section's id; those of the tree itself by none. */
+function childrenOf(sections: readonly Section[]): ReadonlyMap<string, readonly Section[]> {
+  const children = new Map<string, Section[]>();
+  for (const section of sections) {
+    const parent = section.kind === 'hand-over' ? '' : section.id.split('.').slice(0, -1).join('.');
+    const others = children.get(parent);
+    if (others) others.push(section);
+    else children.set(parent, [section]);
+  }
+  return children;
 }
 
 const goTo = ({ id }: Section): MachineTransition => ({
   target: toSection(id),
   guard: { type: 'names', params: { section: id } },
 });
+
+/** The calling section itself is a step of its own: its hazards and its prose come before the procedure's. */
+function callState({ first }: CallSection): MachineState {
+  return { initial: 'call', states: { call: { on: { done: [{ target: toSection(first) }] } } } };
+}
 
 function checkState({ outcomes }: CheckSection): MachineState {
   const checked = outcomes.filter(({ condition }) => condition.kind !== 'unread').map(transition);

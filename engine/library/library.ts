@@ -4,6 +4,8 @@ export interface Library {
   text(path: string): string | null;
   /** A picture as a `data:` address, or null where there is none. */
   picture(path: string): string | null;
+  /** The Markdown files there are, where that is known: names that could have been meant are looked for among them. */
+  paths?(): readonly string[];
 }
 
 /** A file that stands alone. */

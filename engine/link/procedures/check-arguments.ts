@@ -1,5 +1,7 @@
 import { checkFormula, dimensionOf, fits } from '../../formula/index.ts';
 import type { Parameter } from '../../model/procedure-facts.ts';
+import type { Reading } from '../../model/reading.ts';
+import type { Span } from '../../model/span.ts';
 import type { TextProblem } from '../../model/text-problem.ts';
 import type { Named } from '../../read/named.ts';
 import type { CallSyntax } from '../../read/section-syntax.ts';
@@ -44,7 +46,12 @@ export function checkArguments(
   return unknown.length === 0 && fitting.every(Boolean);
 }
 
-function isReading({ id, bands }: Of<'reading'>, value: Named, from: number, context: LinkContext): boolean {
+function isReading(
+  { id, bands, unit }: Of<'reading'>,
+  value: Named,
+  from: number,
+  context: LinkContext,
+): boolean {
   const span = placeIn(from, value);
   const reading = context.readings.get(value.name);
   if (reading === undefined) {
@@ -56,7 +63,16 @@ function isReading({ id, bands }: Of<'reading'>, value: Named, from: number, con
   const lacks = bands.filter((band) => !bandsOf(reading).includes(band));
   if (lacks.length > 0)
     report(context, { code: 'argument-bands', parameter: id, reading: value.name, lacks }, span);
-  return lacks.length === 0;
+  return lacks.length === 0 && inUnit(unit, reading, span, context);
+}
+
+/** A procedure that computes with a reading needs one that is measured in its kind of unit. */
+function inUnit(unit: string | null, { measure }: Reading, span: Span, context: LinkContext): boolean {
+  if (unit === null) return true;
+  const found = measure.kind === 'quantity' ? measure.unit : null;
+  if (found !== null && fits(dimensionOf(unit), dimensionOf(found))) return true;
+  report(context, { code: 'wrong-unit', unit: found ?? '', expected: unit }, span);
+  return false;
 }
 
 function isQuantity({ unit }: Of<'quantity'>, value: Named, from: number, context: LinkContext): boolean {
