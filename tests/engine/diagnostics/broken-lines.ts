@@ -66,6 +66,8 @@ export const brokenLines: Readonly<Record<DiagnosticCode, number>> = {
   'division-by-zero': 29,
   'code-shape': 52,
   'code-overlap': 52,
+  'beep-shape': 52,
+  'beep-twice': 52,
   'condition-syntax': 27,
   'condition-word': 27,
   'comma-before-clause': 32,
