@@ -1,5 +1,13 @@
 /** The public door: from the text of a tree to a tree that can be walked, and every stage in between. */
 export { type Compiled, compileTree } from './compile.ts';
+export {
+  type CheckedFile,
+  compileFile,
+  compileProcedure,
+  compileShared,
+  compileSheet,
+  type FileKind,
+} from './compile-file.ts';
 export type { Diagnostic, DiagnosticCode, Fix, Severity } from './diagnostics/diagnostic.ts';
 export {
   type DiagnosticJson,
@@ -11,6 +19,8 @@ export { digestTree } from './emit/digest-tree.ts';
 export { emitCompiledTree } from './emit/emit-compiled-tree.ts';
 export { emitMachine } from './emit/emit-machine.ts';
 export { readFacts } from './facts/index.ts';
+export { emptyLibrary, type Library } from './library/library.ts';
+export { idOfPath, resolvePath } from './library/resolve-path.ts';
 export { linkTree } from './link/link-tree.ts';
 export type { LinkedSection, LinkedTree } from './link/linked-tree.ts';
 export type { CompiledTree } from './model/compiled-tree.ts';

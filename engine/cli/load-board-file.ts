@@ -1,19 +1,16 @@
-import { basename } from 'node:path';
-import { compileBoard } from '../board/compile-board.ts';
+import { compileSheet } from '../compile-file.ts';
 import { describe, formatDiagnostic } from '../diagnostics/index.ts';
-import type { Library } from '../library/library.ts';
 import type { CompiledBoard } from '../model/compiled-board.ts';
 import { type Bench, CannotRun } from './bench.ts';
+import { BenchLibrary, libraryPath } from './bench-library.ts';
 import { readFile } from './read-file.ts';
 
-/** Nobody looks at pictures in a terminal: they count as being there. */
-const withoutPictures: Library = { text: () => null, picture: () => 'data:,' };
-
-/** A board sheet from its Markdown. Errors in it end the command. */
+/** A board sheet from its Markdown with the files that it names. Errors in it end the command. */
 export async function loadBoardFile(bench: Bench, path: string): Promise<CompiledBoard> {
   const text = await readFile(bench, path);
-  const place = { id: basename(path).replace(/\.md$/, ''), path: basename(path), library: withoutPictures };
-  const { board, diagnostics } = compileBoard(text, place);
+  const { value: board, diagnostics } = await new BenchLibrary(bench).with((library) =>
+    compileSheet(text, { path: libraryPath(path), library }),
+  );
   if (board !== null) return board;
   const errors = diagnostics.filter((diagnostic) => describe(diagnostic).severity === 'error');
   for (const error of errors) bench.err(`${formatDiagnostic(path, text, error)}\n`);

@@ -1,19 +1,23 @@
-import { basename } from 'node:path';
 import { compileTree } from '../compile.ts';
 import { describe, formatDiagnostic } from '../diagnostics/index.ts';
 import { problemsOfCompiledTree } from '../job/validate-job.ts';
+import { idOfPath } from '../library/resolve-path.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import { type Bench, CannotRun } from './bench.ts';
+import { BenchLibrary, libraryPath } from './bench-library.ts';
 import { readFile } from './read-file.ts';
 
-/** A tree from its Markdown, or from compiled JSON. Errors in it end the command. */
+/** A tree from its Markdown with the files that it names, or from compiled JSON. Errors in it end the command. */
 export async function loadTreeFile(bench: Bench, path: string): Promise<CompiledTree> {
   const text = await readFile(bench, path);
   return path.endsWith('.json') ? fromJson(path, text) : fromMarkdown(bench, path, text);
 }
 
-function fromMarkdown(bench: Bench, path: string, text: string): CompiledTree {
-  const { tree, diagnostics } = compileTree(text, { id: basename(path).replace(/\.md$/, '') });
+async function fromMarkdown(bench: Bench, path: string, text: string): Promise<CompiledTree> {
+  const place = { id: idOfPath(libraryPath(path)), path: libraryPath(path) };
+  const { tree, diagnostics } = await new BenchLibrary(bench).with((library) =>
+    compileTree(text, { ...place, library }),
+  );
   if (tree !== null) return tree;
   const errors = diagnostics.filter((diagnostic) => describe(diagnostic).severity === 'error');
   for (const error of errors) bench.err(`${formatDiagnostic(path, text, error)}\n`);

@@ -1,18 +1,20 @@
-import { basename } from 'node:path';
-import { compileTree } from '../../compile.ts';
+import { compileFile } from '../../compile-file.ts';
 import type { Diagnostic } from '../../diagnostics/diagnostic.ts';
 import { describe, diagnosticJson, formatDiagnostic } from '../../diagnostics/index.ts';
 import { type Bench, CannotRun, type ExitCode, exit } from '../bench.ts';
+import { BenchLibrary, libraryPath } from '../bench-library.ts';
 import type { Command } from '../command.ts';
 import { readFile } from '../read-file.ts';
 import { readOptions } from '../read-options.ts';
 
 export const check: Command = {
-  summary: 'check tree files and tell every problem with its place and remedy',
+  summary: 'check trees and the files beside them, and tell every problem with its place and remedy',
   help: `Usage: deadboard check FILES… [--json]
 
-Checks tree files. A folder stands for every .md file under it that begins with
-front-matter. Each problem begins "file:line:column: severity code: sentence".
+Checks trees, procedures, shared readings, board sheets and cases. A folder stands
+for every .md file under it that begins with front-matter. Files that these name are
+looked at as well, and told about where they are named. Each problem begins
+"file:line:column: severity code: sentence".
 
   --json   one JSON array with a record for each problem
 
@@ -29,9 +31,16 @@ interface Checked {
 async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
   const { values, positionals } = readOptions(args, { json: { type: 'boolean' } });
   if (positionals.length === 0) throw new CannotRun('name the files or folders to check');
+  const named = (await Promise.all(positionals.map((path) => textsUnder(path, bench)))).flat();
+  const library = new BenchLibrary(bench);
+  for (const { path, text } of named) library.add(path, text);
   const files: Checked[] = [];
-  for (const named of positionals) files.push(...(await checkNamed(named, bench)));
-  if (files.length === 0) throw new CannotRun(`no tree files under "${positionals.join('", "')}"`);
+  for (const { path, text } of named) {
+    const place = { path: libraryPath(path) };
+    const { diagnostics } = await library.with((files) => compileFile(text, { ...place, library: files }));
+    files.push({ path, text, diagnostics });
+  }
+  if (files.length === 0) throw new CannotRun(`no files to check under "${positionals.join('", "')}"`);
 
   const found = files.flatMap((file) => file.diagnostics.map((diagnostic) => ({ file, diagnostic })));
   if (values.json) {
@@ -57,7 +66,8 @@ async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
     : exit.clean;
 }
 
-async function checkNamed(named: string, bench: Bench): Promise<readonly Checked[]> {
+/** The file itself, or every file of this language under a folder. */
+async function textsUnder(named: string, bench: Bench): Promise<readonly Omit<Checked, 'diagnostics'>[]> {
   let paths: readonly string[];
   try {
     paths = await bench.markdownUnder(named);
@@ -65,13 +75,7 @@ async function checkNamed(named: string, bench: Bench): Promise<readonly Checked
     throw new CannotRun(`cannot read "${named}": there is no such file or folder`);
   }
   const texts = await Promise.all(paths.map(async (path) => ({ path, text: await readFile(bench, path) })));
-  return texts
-    .filter(({ path, text }) => path === named || /^\uFEFF?---[ \t]*\r?\n/.test(text))
-    .map(({ path, text }) => ({
-      path,
-      text,
-      diagnostics: compileTree(text, { id: basename(path).replace(/\.md$/, '') }).diagnostics,
-    }));
+  return texts.filter(({ path, text }) => path === named || /^\uFEFF?---[ \t]*\r?\n/.test(text));
 }
 
 function summary(files: number, severities: readonly string[]): string {
