@@ -5,5 +5,6 @@ export { noEquipment } from './no-equipment.ts';
 export { parseInstrument } from './parse-instrument.ts';
 export { plusMinusOf } from './plus-minus-of.ts';
 export { printInstrument } from './print-instrument.ts';
+export type { Settler } from './settler.ts';
 export { settlerWords } from './settler-words.ts';
-export { type Settler, settlers } from './settlers.ts';
+export { settlers } from './settlers.ts';

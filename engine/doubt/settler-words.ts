@@ -1,5 +1,5 @@
 import { printQuantity } from '../quantity/index.ts';
-import type { Settler } from './settlers.ts';
+import type { Settler } from './settler.ts';
 
 type Words = {
   readonly [Kind in Settler['kind']]: (settler: Extract<Settler, { kind: Kind }>) => string;

@@ -1,101 +1,66 @@
-import Fraction from 'fraction.js';
 import type { StoredQuantity } from '../model/exact.ts';
 import type { Equipment } from '../model/instrument.ts';
 import type { Observation } from '../model/observation.ts';
 import type { Reading } from '../model/reading.ts';
 import type { ResolvedScale } from '../model/resolved-scale.ts';
-import { baseUnit, fractionOf, fromStored, withPrefix } from '../quantity/index.ts';
-import { sharesOf } from './doubt-of.ts';
-import { type PlusMinus, plusMinusFor, plusMinusIn, plusMinusOf, rangesFor } from './plus-minus-of.ts';
-
-/** What would settle a reading that leaves several bands open. */
-export type Settler =
-  | { readonly kind: 'instrument'; readonly instrument: string; readonly plusMinus: StoredQuantity }
-  | {
-      readonly kind: 'range';
-      readonly instrument: string;
-      readonly upTo: StoredQuantity;
-      readonly plusMinus: StoredQuantity;
-    }
-  /** The mean of so many readings with the same instrument. */
-  | { readonly kind: 'average'; readonly of: number; readonly plusMinus: StoredQuantity }
-  /** So many tries in a row. */
-  | { readonly kind: 'tries'; readonly of: number }
-  /** The same reading on a known-good board. */
-  | { readonly kind: 'twin' }
-  | { readonly kind: 'setting'; readonly setting: string };
-
-/** Whoever averages more readings than this does not. */
-const mostReadings = 30;
+import { compareQuantities } from '../quantity/index.ts';
+import type { Settler } from './settler.ts';
+import { settlersOfValue } from './settlers-of-value.ts';
 
 /** What would settle an observation, the least trouble first; nothing where it leaves nothing open, or where nothing the
- *  technician has would do. */
+ *  technician has would do.
+ *  @param resolved of many alike, the scale of one of them */
 export function settlers(
   reading: Reading,
   resolved: ResolvedScale,
   { understood, bands }: Pick<Observation, 'understood' | 'bands'>,
   equipment: Equipment,
 ): readonly Settler[] {
+  if (bands.length < 2) return [];
   if (understood.kind === 'tries' && reading.measure.kind === 'tries') {
-    return bands.length > 1 ? [{ kind: 'tries', of: reading.measure.enough }] : [];
+    return [{ kind: 'tries', of: reading.measure.enough }];
   }
-  if (understood.kind !== 'quantity') return [];
-  const unknown = missingIn(resolved, bands);
-  if (unknown.length > 0) return unknown;
-  const { quantity } = understood;
-  const used = plusMinusFor(reading, quantity, equipment);
-  const isSettled = (a: Fraction): boolean =>
-    a.n === 0n || sharesOf(resolved, fromStored(quantity), a).length === 1;
-  if (used === null || isSettled(used.value)) return [];
-  const off = (a: Fraction): StoredQuantity => withPrefix(a, baseUnit(quantity.unit));
-  const ranges = rangesFor(used.instrument, quantity)
-    .filter((range) => range !== used.range)
-    .map((range) => plusMinusIn(used.instrument, range, quantity))
-    .filter(({ value }) => isSettled(value))
-    .map(({ instrument, range, value }): Settler => {
-      const upTo = withPrefix(fractionOf(range.upTo), range.unit);
-      return { kind: 'range', instrument: instrument.name, upTo, plusMinus: off(value) };
-    });
-  const others = equipment.instruments
-    .filter((instrument) => instrument !== used.instrument)
-    .map((instrument) => plusMinusOf(instrument, quantity))
-    .filter((found) => found !== null && isSettled(found.value))
-    .map((found): Settler => {
-      const { instrument, value } = found as PlusMinus;
-      return { kind: 'instrument', instrument: instrument.name, plusMinus: off(value) };
-    });
-  return [...ranges, ...others, ...averages(used, isSettled, off)];
-}
-
-/** The settings, or the known-good board, behind limits that are not known, where the bands beside one are open. */
-function missingIn(
-  { limits, bands: all, missing }: ResolvedScale,
-  bands: readonly string[],
-): readonly Settler[] {
-  const open = limits.some(
-    (limit, at) => limit === null && bands.includes(all[at] ?? '') && bands.includes(all[at + 1] ?? ''),
+  if (understood.kind === 'quantity') {
+    return settlersOfValue(reading, resolved, understood.quantity, bands, equipment);
+  }
+  if (understood.kind !== 'each') return [];
+  const open = understood.members.filter((member) => member.bands.length > 1);
+  return common(
+    open.map((member) =>
+      member.understood.kind === 'quantity'
+        ? settlersOfValue(reading, resolved, member.understood.quantity, member.bands, equipment)
+        : [],
+    ),
   );
-  if (!open) return [];
-  return missing.map((name) => (name === 'twin' ? { kind: 'twin' } : { kind: 'setting', setting: name }));
 }
 
-/** The mean of n readings: what counts in digits shrinks with √n, what counts from the reading or the range does not. */
-function averages(
-  { value, digits }: PlusMinus,
-  isSettled: (a: Fraction) => boolean,
-  off: (a: Fraction) => StoredQuantity,
-): readonly Settler[] {
-  if (digits.n === 0n) return [];
-  for (let of = 2; of <= mostReadings; of += 1) {
-    const mean = value.sub(digits).add(shortened(digits.valueOf() / Math.sqrt(of)));
-    if (isSettled(mean)) return [{ kind: 'average', of, plusMinus: off(mean) }];
+/** What settles every one of several: with the widest that it leaves any of them, and the longest average. */
+function common([first = [], ...others]: readonly (readonly Settler[])[]): readonly Settler[] {
+  return first.flatMap((settler) => {
+    const same = others.map((list) => list.find((other) => nameOf(other) === nameOf(settler)));
+    return same.every((one) => one !== undefined) ? [[settler, ...same].reduce(harder)] : [];
+  });
+}
+
+/** What one does, whatever it brings. */
+function nameOf(settler: Settler): string {
+  switch (settler.kind) {
+    case 'instrument':
+      return `instrument ${settler.instrument}`;
+    case 'range':
+      return `range ${settler.instrument} ${settler.upTo.value}`;
+    case 'setting':
+      return `setting ${settler.setting}`;
+    default:
+      return settler.kind;
   }
-  return [];
 }
 
-/** A root is no fraction: six digits of it are kept, rounded up. */
-function shortened(value: number): Fraction {
-  const power = 5 - Math.floor(Math.log10(value));
-  const whole = BigInt(Math.ceil(value * 10 ** power - 1e-6));
-  return power < 0 ? new Fraction(whole * 10n ** BigInt(-power)) : new Fraction(whole, 10n ** BigInt(power));
+const widthOf = (settler: Settler): StoredQuantity | null =>
+  'plusMinus' in settler ? settler.plusMinus : null;
+
+function harder(a: Settler, b: Settler): Settler {
+  if (a.kind === 'average' && b.kind === 'average' && a.of !== b.of) return a.of > b.of ? a : b;
+  const [widthA, widthB] = [widthOf(a), widthOf(b)];
+  return widthA !== null && widthB !== null && compareQuantities(widthB, widthA) > 0 ? b : a;
 }

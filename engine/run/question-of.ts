@@ -1,6 +1,6 @@
 import { settlers } from '../doubt/index.ts';
 import type { CheckSection, FaultSection, HandOverSection, TaskSection } from '../model/section.ts';
-import { resolveScale } from '../scale/index.ts';
+import { memberReading, resolveScale } from '../scale/index.ts';
 import { changesFor } from './changes-for.ts';
 import { hazardsDue } from './hazards-due.ts';
 import { lackingFor } from './lacking-for.ts';
@@ -98,7 +98,7 @@ function unsettledIn(session: Session, section: CheckSection): readonly Unsettle
     const by =
       observation === null
         ? []
-        : settlers(reading, resolveScale(reading, session), observation, session.equipment);
+        : settlers(reading, resolveScale(memberReading(reading), session), observation, session.equipment);
     return [{ reading, bands, by }];
   });
 }

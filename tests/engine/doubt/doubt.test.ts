@@ -19,6 +19,7 @@ import {
   deriveObservation,
   eachBands,
   judgeAgain,
+  memberReading,
   observe,
   parseScale,
   resolveScale,
@@ -218,6 +219,32 @@ describe('settlers()', () => {
     expect(of(rail, '3.3', guarded)).toEqual([]);
     expect(of(readingOf({ kind: 'tries', enough: 20 }, ['always']), '20 of 20', noEquipment)).toEqual([]);
     expect(of(rail, '3.1..3.2', guarded)).toEqual([]);
+    expect(of(rail, '3.13', noEquipment)).toEqual([]);
+  });
+
+  test('offers for many alike what settles every one of them that is open', () => {
+    const members = ['a', 'b', 'c'];
+    const scale = taken(parseScale('low < 4.75 V < good < 5.25 V < high', 'V'));
+    const of = { kind: 'quantity', unit: 'V', scale } as const;
+    const bands = eachBands(3, scale.bands, ['good']);
+    const rails: Reading = {
+      ...readingOf({ kind: 'each', members, of, normal: ['good'], bands }, [allNormal]),
+      with: ['meter'],
+    };
+    const digits = 'meter (meter): 6 V ± (0.02 % + 20) at 1 mV';
+    const found = (row: string, ...lines: readonly string[]) => {
+      const equipment = bench('guarded', ...lines);
+      const seen = taken(observe(rails, nothing, row, equipment));
+      return words(settlers(rails, resolveScale(memberReading(rails), nothing), seen, equipment));
+    };
+    const fine = 'calibrator (calibrator): 10 V ± 2 mV';
+    // (20 / 9.05)² = 4.9 and (20 / 5.05)² = 15.7 readings
+    expect(found('a 4.76; b 4.744; c 5', digits, fine)).toEqual([
+      'the calibrator (± 2 mV)',
+      'the average of 16 readings (± 5.9488 mV)',
+    ]);
+    expect(found('a 4.76; b 4.751; c 5', digits, fine)).toEqual([]);
+    expect(found('a 5; b 5; c 5', digits, fine)).toEqual([]);
   });
 });
 
