@@ -22,6 +22,7 @@ const lines: readonly (readonly string[])[] = [
     'rules',
     'analysis',
     'emit',
+    'board',
     'compile.ts',
     'cli',
   ],
@@ -34,6 +35,7 @@ const lines: readonly (readonly string[])[] = [
     'doubt',
     'scale',
     'suspects',
+    'board',
     'run',
     'job',
     'cli',
@@ -78,10 +80,26 @@ const forbidden: readonly IForbiddenRuleType[] = [
   ),
   only("the screen is the player's", 'node_modules/(preact|@preact|idb)/', '^(player|editor)/'),
   {
+    name: 'a bench does not read the text of board sheets',
+    severity: 'error',
+    from: { path: '^engine/', pathNot: '^engine/(board/(sheet/|compile-board)|compile-file|cli|cases)' },
+    to: { path: '^engine/board/(sheet/|compile-board)' },
+  },
+  {
+    name: 'what a bench asks of a board sheet needs no compiler',
+    severity: 'error',
+    from: { path: '^engine/board/', pathNot: '^engine/board/(sheet/|compile-board)' },
+    to: {
+      path: '^engine/(parse|facts|read|link|paths|rules|analysis|emit|compile|diagnostics|source|library)',
+    },
+  },
+  {
     name: 'nothing on the bench compiles',
     severity: 'error',
     from: { path: '^player/', pathNot: '^player/build/' },
-    to: { path: '^engine/(parse|facts|read|link|paths|rules|analysis|emit|compile|diagnostics|source)' },
+    to: {
+      path: '^engine/(parse|facts|read|link|paths|rules|analysis|emit|compile|diagnostics|source|board/(sheet/|compile-board))',
+    },
   },
 ];
 
