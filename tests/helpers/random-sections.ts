@@ -13,11 +13,11 @@ const slug = fc.oneof(
   fc.constantFrom('5-v-and-12-v', 'größe', '10-µf', 'питание', '電源', '_x', 'a_x00b5_', 'ª-º', '--', '𝒱'),
 );
 
-type Kind = 'check' | 'task' | 'fault' | 'stop' | 'call' | 'hand-over';
+type Kind = 'check' | 'task' | 'fault' | 'stop' | 'call';
 const kinds = fc.oneof(
   { weight: 6, arbitrary: fc.constant<Kind>('check') },
   { weight: 2, arbitrary: fc.constantFrom<Kind>('task', 'fault', 'call') },
-  { weight: 1, arbitrary: fc.constantFrom<Kind>('stop', 'hand-over') },
+  { weight: 1, arbitrary: fc.constant<Kind>('stop') },
 );
 
 const condition: fc.Arbitrary<Condition> = fc.oneof(
@@ -99,7 +99,6 @@ const makers: Readonly<Record<Kind, Make>> = {
     },
   ],
   stop: (_seed, { id }) => [{ ...base(id), kind: 'stop', reason: [] }],
-  'hand-over': (_seed, { id }) => [{ ...base(id), kind: 'hand-over', tree: 'memory' }],
   call: (seed, place) => {
     const { id, to } = place;
     const [first] = seed.inside;
@@ -137,10 +136,14 @@ function sectionsOf(seeds: readonly Seed[], within: string, exits: readonly stri
   );
 }
 
-/** The sections of a random tree: checks, tasks, faults with one to three remedies, stops, hand-overs and calls in calls. */
-export const randomSections: fc.Arbitrary<readonly Section[]> = list.map((seeds) =>
-  sectionsOf(seeds, '', []),
-);
+const elsewhere: Section = { ...base('to:memory'), kind: 'hand-over', tree: 'memory' };
+
+/** The sections of a random tree: checks, tasks, faults with one to three remedies, stops, calls in calls, and ways to
+ *  another tree. */
+export const randomSections: fc.Arbitrary<readonly Section[]> = list.map((seeds) => [
+  ...sectionsOf(seeds, '', [elsewhere.id]),
+  elsewhere,
+]);
 
 /** A tree of these sections with what an export needs. */
 export function treeOf(sections: readonly Section[], words: Partial<CompiledTree> = {}): CompiledTree {

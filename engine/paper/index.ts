@@ -1,0 +1,1 @@
+export { type PaperOptions, paperOf } from './paper-of.ts';
