@@ -1,13 +1,11 @@
 import type { FileKind } from '../diagnostics/body-facts.ts';
 import type { BodySyntax } from '../read/body-syntax.ts';
 import { sectionKinds } from '../read/kinds/index.ts';
-import type { SectionSyntax } from '../read/section-syntax.ts';
+import type { MadeKind } from '../read/section-syntax.ts';
 import { type LinkContext, report } from './link-context.ts';
 import { placeIn } from './place-in.ts';
 
-type Made = Exclude<SectionSyntax['kind'], 'unknown'>;
-
-const has: Readonly<Record<FileKind, readonly Made[]>> = {
+const has: Readonly<Record<FileKind, readonly MadeKind[]>> = {
   tree: ['check', 'task', 'call', 'fault', 'stop'],
   procedure: ['check', 'task', 'call', 'end', 'stop'],
   shared: [],

@@ -147,6 +147,9 @@ export type SectionSyntax =
   | StopSyntax
   | UnknownSyntax;
 
+/** What a lead line can make. */
+export type MadeKind = Exclude<SectionSyntax['kind'], 'unknown'>;
+
 /** What stands above the first section. */
 export interface HeadSyntax extends ProseSyntax {
   /** The first-level heading, if there is one. */

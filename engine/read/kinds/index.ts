@@ -1,8 +1,8 @@
+import type { MadeKind } from '../section-syntax.ts';
 import { call } from './call.ts';
 import { check } from './check.ts';
 import { end } from './end.ts';
 import { fault } from './fault.ts';
-import type { MadeKind } from './section-kind.ts';
 import { stop } from './stop.ts';
 import { task } from './task.ts';
 

@@ -2,7 +2,7 @@ import type { Span } from '../../model/span.ts';
 import type { Lead, LeadOf, LeadWord } from '../leads/lead-line.ts';
 import type { Part } from '../parts.ts';
 import type { ReadContext } from '../read-context.ts';
-import type { SectionSyntax, UnknownSyntax } from '../section-syntax.ts';
+import type { MadeKind, SectionSyntax, UnknownSyntax } from '../section-syntax.ts';
 
 /** What a section is made of, once its lead line is found. */
 export interface Material<L extends Lead = Lead> {
@@ -12,9 +12,6 @@ export interface Material<L extends Lead = Lead> {
   readonly leadSpan: Span;
   readonly parts: readonly Part[];
 }
-
-/** What a lead line can make. */
-export type MadeKind = Exclude<SectionSyntax['kind'], 'unknown'>;
 
 /** One kind of section: a row of the table in `index.ts`. */
 export interface SectionKind<Word extends LeadWord = LeadWord> {

@@ -1,10 +1,16 @@
 import type { Inline } from '../../model/prose.ts';
 import type { Span } from '../../model/span.ts';
 import type { PhrasingContent } from '../../parse/parse-body.ts';
-import type { MadeKind } from '../kinds/section-kind.ts';
 import type { Named } from '../named.ts';
 import type { ReadContext } from '../read-context.ts';
-import type { CallSyntax, ConditionPair, LinkSyntax, OnlyIfSyntax, ProofName } from '../section-syntax.ts';
+import type {
+  CallSyntax,
+  ConditionPair,
+  LinkSyntax,
+  MadeKind,
+  OnlyIfSyntax,
+  ProofName,
+} from '../section-syntax.ts';
 
 interface NamesLead<Word> {
   readonly word: Word;
