@@ -131,7 +131,7 @@ export const brokenLines: Readonly<Record<DiagnosticCode, number>> = {
   'setting-not-seen': 39,
   'follow-elsewhere': 25,
   'call-without-outcomes': 25,
-  'call-not-read': 27,
+  'call-not-read': 28,
   'wrong-file-kind': 44,
   'hazard-missing': 32,
   'no-condition-named': 33,
