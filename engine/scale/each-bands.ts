@@ -32,7 +32,7 @@ export function eachBands(
 /** Every choice of two or more. */
 function mixtures(wrong: readonly string[]): readonly (readonly string[])[] {
   const all = wrong.reduce<readonly (readonly string[])[]>(
-    (sofar, band) => [...sofar, ...sofar.map((one) => [...one, band])],
+    (sofar, band) => sofar.concat(sofar.map((one) => one.concat(band))),
     [[]],
   );
   return all.filter(({ length }) => length > 1);

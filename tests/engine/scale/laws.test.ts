@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';
+import { noEquipment, parseInstrument } from '../../../engine/doubt/index.ts';
 import type { Formula } from '../../../engine/model/formula.ts';
+import type { Equipment } from '../../../engine/model/instrument.ts';
 import type { Understood } from '../../../engine/model/observation.ts';
 import type { Reading } from '../../../engine/model/reading.ts';
 import type { SettingValue } from '../../../engine/model/setting.ts';
@@ -288,6 +290,8 @@ describe('the laws of scales', () => {
         return readingOf({ kind: 'each', members: ['A0', 'A1', '5'], of, normal, bands }, [allNormal]);
       }),
     ];
+    const meter = taken(parseInstrument('meter (meter): 60 V ± (5 % + 2) at 1 V; 1 GHz ± 1 %; 1 MΩ ± 1 %'));
+    const equipment: Equipment = { instruments: [meter], lacking: [], rule: 'guarded' };
     const rowText = fc
       .array(
         fc.constantFrom(
@@ -325,8 +329,9 @@ describe('the laws of scales', () => {
           cut.map((drawn) => drawn.reading),
           fc.constantFrom(...readings),
         ),
-        (typed, reading) => {
-          const seen = observe(reading, settingsOf({}), typed);
+        fc.constantFrom(noEquipment, equipment),
+        (typed, reading, at) => {
+          const seen = observe(reading, settingsOf({}), typed, at);
           if (seen.ok) {
             expect(seen.value.typed).toBe(typed);
             expect(seen.value.bands.length).toBeGreaterThan(0);
