@@ -1,5 +1,6 @@
 import { relative, resolve, sep } from 'node:path';
 import type { Library } from '../library/library.ts';
+import { pictureUrl } from '../library/picture-url.ts';
 import type { Bench } from './bench.ts';
 
 /** A path of the disk as one of the library, whose root is the disk's. */
@@ -50,8 +51,11 @@ export class BenchLibrary {
     return this.bench.readText(diskPath(path)).catch(() => null);
   }
 
-  /** Nobody looks at pictures in a terminal: it is enough that they are there. */
-  private async look(path: string): Promise<string | null> {
-    return (await this.bench.exists(diskPath(path))) ? 'data:,' : null;
+  /** Nobody looks at pictures in a terminal, but a job carries those of its board along. */
+  private look(path: string): Promise<string | null> {
+    return this.bench.readBytes(diskPath(path)).then(
+      (bytes) => pictureUrl(path, bytes),
+      () => null,
+    );
   }
 }

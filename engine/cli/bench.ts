@@ -10,6 +10,7 @@ export interface Bench {
   readonly width: number;
   readonly now: () => Date;
   readonly readText: (path: string) => Promise<string>;
+  readonly readBytes: (path: string) => Promise<Uint8Array>;
   /** Whole or not at all: a crash in the middle leaves the old file. */
   readonly writeText: (path: string, text: string) => Promise<void>;
   readonly exists: (path: string) => Promise<boolean>;

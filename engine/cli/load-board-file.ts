@@ -5,13 +5,13 @@ import { type Bench, CannotRun } from './bench.ts';
 import { BenchLibrary, libraryPath } from './bench-library.ts';
 import { readFile } from './read-file.ts';
 
-/** A board sheet from its Markdown with the files that it names. Errors in it end the command. */
+/** A board sheet from its Markdown with the files and pictures that it names. Errors in it end the command. */
 export async function loadBoardFile(bench: Bench, path: string): Promise<CompiledBoard> {
   const text = await readFile(bench, path);
-  const { value: board, diagnostics } = await new BenchLibrary(bench).with((library) =>
+  const { value, diagnostics } = await new BenchLibrary(bench).with((library) =>
     compileSheet(text, { path: libraryPath(path), library }),
   );
-  if (board !== null) return board;
+  if (value !== null) return value;
   const errors = diagnostics.filter((diagnostic) => describe(diagnostic).severity === 'error');
   for (const error of errors) bench.err(`${formatDiagnostic(path, text, error)}\n`);
   throw new CannotRun(`"${path}" has errors and cannot be used: mend them first`);

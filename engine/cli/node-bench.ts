@@ -18,6 +18,7 @@ export function nodeBench(): Bench & { readonly close: () => void } {
     width: Math.max(40, Math.min(process.stdout.columns ?? 80, 100)),
     now: () => new Date(),
     readText: (path) => readFile(path, 'utf8'),
+    readBytes: (path) => readFile(path),
     writeText,
     exists: (path) =>
       stat(path).then(

@@ -29,6 +29,10 @@ export class PaperBench {
       width: 80,
       now: () => new Date(Date.UTC(2026, 2, 1, 8, this.minutes++)),
       readText: async (path) => this.files.get(path) ?? readFileSync(path, 'utf8'),
+      readBytes: async (path) => {
+        const text = this.files.get(path);
+        return text === undefined ? readFileSync(path) : new TextEncoder().encode(text);
+      },
       writeText: async (path, text) => {
         if (this.full) throw Object.assign(new Error('no space left on device'), { code: 'ENOSPC' });
         this.files.set(path, text);
