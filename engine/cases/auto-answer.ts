@@ -13,6 +13,8 @@ const calledFor: Readonly<Partial<Record<Question['ask'], readonly Answer['say']
   acknowledgement: ['acknowledge'],
   task: ['done', 'wait'],
   call: ['done'],
+  arrange: ['arrange', 'confirm', 'cannot-read'],
+  'hand-over': ['hand-over'],
 };
 
 /** Said of the job as a whole, at whatever step it stands. They can come once the job is open. */
@@ -25,6 +27,10 @@ const aside: readonly Answer['say'][] = [
   'resume',
   'strike',
   'retake',
+  'equip',
+  'twin',
+  'runs',
+  'undone',
 ];
 
 /** The answer that goes without saying at this step: what a case leaves out. Null where somebody has to say it.
@@ -46,6 +52,10 @@ export function autoAnswer(session: Session, settings: TypedSettings, next: Answ
     case 'task':
     case 'call':
       return { say: 'done' };
+    case 'arrange':
+      return { say: 'arrange', conditions: null };
+    case 'hand-over':
+      return question.tree === null ? null : { say: 'hand-over' };
     default:
       return null;
   }

@@ -85,7 +85,7 @@ const says: { readonly [Kind in EntryKind]: Say<Kind> } = {
     `arrange ${Object.entries(conditions)
       .map(([condition, value]) => `${condition} ${value}`)
       .join(', ')}`,
-  runs: ({ touched }) => `runs: ${touched}`,
+  runs: ({ touched, undone }) => (undone === 'not tried' ? `runs: ${touched}` : `undone: ${undone}`),
   tree: silent,
   assumed: (_entry, { position }) => (position.section === null ? null : `as if ${position.section.id}`),
   waiting: () => 'wait',
