@@ -60,5 +60,5 @@ function endOf({ how, path, held }: Astray, titleOf: (id: string) => string): Wr
   if (held?.kind === 'only-if') return { how: 'only-if', at, reading: held.reading, band: held.band };
   if (held?.kind === 'when')
     return { how: 'when', at, reading: held.reading, condition: held.condition, value: held.value };
-  return { how: how === 'held' || how === 'not-followed' ? 'nowhere' : how, at };
+  return { how: how === 'held' ? 'nowhere' : how, at };
 }

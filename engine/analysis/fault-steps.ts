@@ -1,6 +1,7 @@
 import type { Fault } from '../model/fault.ts';
 import type { Need } from '../model/reading.ts';
 import type { CallSection, CheckSection, FaultSection, Section, TaskSection } from '../model/section.ts';
+import { namesAt } from '../paths/live-names.ts';
 import { type Draw, type Drawn, type Draws, drawsOf } from '../suspects/draws.ts';
 import type { PossibleBands } from '../suspects/possible-bands.ts';
 import type { AstrayHow, Held } from './fault-walk.ts';
@@ -14,7 +15,8 @@ export interface Standing {
 }
 
 export interface End {
-  readonly how: AstrayHow | 'arrived';
+  /** `not-followed` where there were too many ways. */
+  readonly how: AstrayHow | 'arrived' | 'not-followed';
   readonly section: string;
   readonly held: Held | null;
 }
@@ -108,28 +110,37 @@ export class FaultSteps {
     const wrong = this.#wrongCondition(check.readings, standing);
     if (wrong !== null) return [this.#end(check.id, 'held', wrong)];
     const needs = check.readings.flatMap((id) => this.#needs.get(id) ?? []);
-    const names = [
-      ...new Set(
-        check.outcomes.flatMap(({ condition }) =>
-          condition.kind === 'bands' ? Object.keys(condition.bands) : [],
-        ),
-      ),
-    ];
-    return this.#ifSeen(needs, check.id, standing, (draw) =>
-      this.#eachDraw(names, [draw]).map(({ drawn, share }) => {
-        const outcome = check.outcomes.find(
-          ({ condition }) =>
-            condition.kind === 'otherwise' ||
-            (condition.kind === 'bands' &&
-              Object.entries(condition.bands).every(([name, bands]) =>
-                bands.includes(this.#bandOf(name, drawn) ?? ''),
-              )),
-        );
-        const by = names.map((name) => ({ name, band: this.#bandOf(name, drawn) ?? '' }));
-        if (outcome === undefined) return { ...this.#end(check.id, 'nowhere'), share, by };
-        return { share, by, to: { ...standing, section: outcome.target, drawn } };
-      }),
-    );
+    return this.#ifSeen(needs, check.id, standing, (draw) => this.#outcomes(check, draw, standing));
+  }
+
+  /** Lets come out only what the lines ask for, one line after the other: fewer ways than all that the check reads. */
+  #outcomes(check: CheckSection, draw: Draw, standing: Standing): readonly Step[] {
+    const names = namesAt(check);
+    const steps: Step[] = [];
+    let open: readonly Draw[] = [draw];
+    for (const { condition, target } of check.outcomes) {
+      if (condition.kind === 'unread') continue;
+      const others: Draw[] = [];
+      let fitting = open;
+      for (const [name, bands] of condition.kind === 'bands' ? Object.entries(condition.bands) : []) {
+        const drawn = this.#eachDraw([name], fitting);
+        fitting = drawn.filter((each) => bands.includes(this.#bandOf(name, each.drawn) ?? ''));
+        others.push(...drawn.filter((each) => !fitting.includes(each)));
+      }
+      for (const { drawn, share } of fitting)
+        steps.push({ share, by: this.#said(names, drawn), to: { ...standing, section: target, drawn } });
+      open = others;
+    }
+    for (const { drawn, share } of open)
+      steps.push({ ...this.#end(check.id, 'nowhere'), share, by: this.#said(names, drawn) });
+    return steps;
+  }
+
+  #said(names: readonly string[], drawn: Drawn): Step['by'] {
+    return names.flatMap((name) => {
+      const band = this.#bandOf(name, drawn);
+      return band === undefined ? [] : [{ name, band }];
+    });
   }
 
   #task({ id, target, sets, onlyIf }: TaskSection, standing: Standing): readonly Step[] {

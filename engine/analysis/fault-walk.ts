@@ -10,9 +10,7 @@ export type AstrayHow =
   /** Something may not be done or taken: see `held`. */
   | 'held'
   /** At a check without an outcome for what it shows. */
-  | 'nowhere'
-  /** There were too many ways to follow all of them. */
-  | 'not-followed';
+  | 'nowhere';
 
 /** Why a walk may not go on. */
 export type Held =

@@ -25,7 +25,8 @@ export function checkPlan(check: CheckSection, live: readonly Name[], names: Nam
   for (const id of wanted) for (const input of names.byId.get(id)?.derived?.inputs ?? []) wanted.add(input);
   const scope = names.list.filter(({ id }) => wanted.has(id));
   const places = new Map(scope.map(({ id }, place) => [id, place]));
-  const derived = scope.filter((name) => name.derived !== null);
+  const kin = new Set(looked.flatMap((id) => names.families.get(id) ?? []));
+  const derived = scope.filter((name) => name.derived !== null && kin.has(name.id));
   const limits = derived.map((name) => ({ name, demands: demandsOfDerived(name, scope, names) }));
   return {
     scope,

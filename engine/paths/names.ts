@@ -2,6 +2,7 @@ import type { Reading } from '../model/reading.ts';
 import { bandsOf } from '../scale/index.ts';
 import { inputsOf } from '../suspects/inputs-of.ts';
 import type { PossibleBands } from '../suspects/possible-bands.ts';
+import { familiesOf } from './families-of.ts';
 import type { Walkable } from './walkable.ts';
 
 /** One class of bands: what no condition of the tree tells apart is one. */
@@ -25,6 +26,8 @@ export interface Name {
 export interface Names {
   readonly list: readonly Name[];
   readonly byId: ReadonlyMap<string, Name>;
+  /** For each name those that it is computed with, itself included. */
+  readonly families: ReadonlyMap<string, readonly string[]>;
   readonly possible: PossibleBands;
 }
 
@@ -55,7 +58,7 @@ export function namesOf(tree: Walkable, possible: PossibleBands): Names {
       derived: reading !== null && inputs !== undefined ? { reading, inputs } : null,
     };
   });
-  return { list, byId: new Map(list.map((name) => [name.id, name])), possible };
+  return { list, byId: new Map(list.map((name) => [name.id, name])), families: familiesOf(list), possible };
 }
 
 /** The sets of bands that conditions ask for, by name. */

@@ -9,39 +9,44 @@ import { writtenShares } from './written-shares.ts';
  *
  * A fault that shows `v33: low` breaks both. What a fault shows explicitly ends the chain: a clock that it says is
  * good is good, whatever the clock needs. What is computed ends it too: its bands follow from its own inputs.
+ * @param known what was worked out before under the same fault
  */
 export function demandsOf(
   reading: Reading,
   readings: ReadonlyMap<string, Reading>,
   fault: Fault,
+  known: Map<string, readonly Need[] | null> = new Map(),
 ): readonly Need[] | null {
-  const demands = new Map<string, Need>();
-  return collect(reading, readings, fault, demands, new Set()) ? [...demands.values()] : null;
+  const before = known.get(reading.id);
+  if (before !== undefined) return before;
+  // A circle of needs is reported elsewhere; here it must only come to an end.
+  known.set(reading.id, []);
+  const demands = demandsOfNeeds(reading, readings, fault, known);
+  known.set(reading.id, demands);
+  return demands;
 }
 
-/** False where a healthy board does not meet a need either, so that nothing the fault shows could open it. */
-function collect(
-  reading: Reading,
+/** Null where a healthy board does not meet a need either, so that nothing the fault shows could open it. */
+function demandsOfNeeds(
+  { needs }: Reading,
   readings: ReadonlyMap<string, Reading>,
   fault: Fault,
-  demands: Map<string, Need>,
-  seen: Set<string>,
-): boolean {
-  // A circle of needs is reported elsewhere; here it must only come to an end.
-  if (seen.has(reading.id)) return true;
-  seen.add(reading.id);
-  for (const need of reading.needs) {
+  known: Map<string, readonly Need[] | null>,
+): readonly Need[] | null {
+  const demands = new Map<string, Need>();
+  for (const need of needs) {
     const needed = readings.get(need.reading);
     if (needed === undefined) continue;
-    if (needed.from !== null || writtenShares(needed, readings, fault) !== null) {
-      const earlier = demands.get(needed.id)?.bands;
-      const bands = earlier?.filter((band) => need.bands.includes(band)) ?? need.bands;
-      demands.set(needed.id, { reading: needed.id, bands });
-    } else if (!isMetAtRest(needed, need.bands, fault) || !collect(needed, readings, fault, demands, seen)) {
-      return false;
+    const ends = needed.from !== null || writtenShares(needed, readings, fault) !== null;
+    if (!ends && !isMetAtRest(needed, need.bands, fault)) return null;
+    const here = ends ? [need] : demandsOf(needed, readings, fault, known);
+    if (here === null) return null;
+    for (const { reading, bands } of here) {
+      const earlier = demands.get(reading)?.bands;
+      demands.set(reading, { reading, bands: earlier?.filter((band) => bands.includes(band)) ?? bands });
     }
   }
-  return true;
+  return [...demands.values()];
 }
 
 /** Whether a reading that the fault does not mention has one of `bands` while it is open itself. */

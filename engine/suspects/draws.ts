@@ -187,7 +187,7 @@ class Drawing implements Draws {
   }
 
   #demandsFor(reading: Reading): readonly Need[] | null {
-    return kept(this.#demands, reading.id, () => demandsOf(reading, this.#readings, this.#fault));
+    return demandsOf(reading, this.#readings, this.#fault, this.#demands);
   }
 
   #inputsFor(reading: Reading): readonly string[] {
