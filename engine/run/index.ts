@@ -3,6 +3,7 @@ export { apply, replay } from './apply.ts';
 export { entryFor } from './entry-for.ts';
 export { type Expectation, expectationOf } from './expectation-of.ts';
 export { type FaultStanding, faultStandings } from './fault-standings.ts';
+export { type Finding, findings } from './findings.ts';
 export { hazardsHere } from './hazards-due.ts';
 export type { Known } from './known.ts';
 export type { LoadedTree } from './load-tree.ts';
@@ -22,5 +23,6 @@ export type {
 export { questionOf } from './question-of.ts';
 export { readingsOf } from './readings-of.ts';
 export { latest, machineValue, openSession, type Parts, type Session, withTree } from './session.ts';
+export { suspectsFor, type TouchedSuspect } from './suspects-for.ts';
 export { valueText } from './value-text.ts';
 export { wordsOn } from './words-on.ts';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { compileTree } from '../../engine/compile.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import type { Entry } from '../../engine/model/entry.ts';
-import { apply, entryFor, parseAnswer, replay, type Session } from '../../engine/run/index.ts';
+import { apply, entryFor, type Parts, parseAnswer, replay, type Session } from '../../engine/run/index.ts';
 
 /** Compiles `text`; a tree with errors fails the test with all of them. */
 export function treeOf(text: string, id = 'test'): CompiledTree {
@@ -16,6 +16,10 @@ const path = 'tests/helpers/bench-tree.md';
 /** A small tree with one of everything: settings, hazards, a check of two readings, a task with a wait, a
  *  section with two faults, a fault that comes and goes, a stop. */
 export const benchTree = (): CompiledTree => treeOf(readFileSync(path, 'utf8'), 'bench-tree');
+
+/** A tree with what the small one lacks: conditions, only if, computed readings, many alike, beeps, counts, a twin. */
+export const wholeTree = (): CompiledTree =>
+  treeOf(readFileSync('tests/helpers/whole-tree.md', 'utf8'), 'whole-tree');
 
 /** The hours of a bench day: each answer one minute after the last. */
 const clock = (entries: readonly Entry[]): string =>
@@ -39,7 +43,11 @@ export function refusalOf(session: Session, text: string): string {
 
 /** A walk from the first question through all answers. */
 export const walk = (tree: CompiledTree, ...answers: readonly string[]): Session =>
-  answers.reduce(say, replay(tree, []));
+  walkWith(tree, { board: null, laterTrees: [] }, ...answers);
+
+/** The same, on a board sheet or with other trees at hand. */
+export const walkWith = (tree: CompiledTree, parts: Parts, ...answers: readonly string[]): Session =>
+  answers.reduce(say, replay(tree, [], parts));
 
 /** The answers that open a job on the bench tree and reach its first section. */
 export const opened = [

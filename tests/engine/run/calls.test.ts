@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { latest, machineValue, pathOf, questionOf, replay } from '../../../engine/run/index.ts';
+import { refusalOf, say, walk } from '../../helpers/bench.ts';
+import { callTree } from '../../helpers/call-tree.ts';
+
+const tree = callTree();
+const started = (...answers: string[]) => walk(tree, 'open: Board 3', ...answers);
+const sectionOf = (session: ReturnType<typeof started>) => session.position.section?.id;
+const endOf = (session: ReturnType<typeof started>, call: string) => latest(session, call)?.bands ?? null;
+
+describe('a call', () => {
+  test('stands before the procedure until it is begun', () => {
+    const session = started('low');
+    expect(questionOf(session)).toMatchObject({ ask: 'call', section: { id: 'find-the-short' } });
+    expect(machineValue(session)).toEqual({ 's-find-the-short': 'call' });
+    expect(refusalOf(session, 'remedied')).toMatch(/No remedy/);
+  });
+
+  test('is walked section by section, one procedure inside the other', () => {
+    const session = started('low', 'done', 'low', 'done');
+    expect(sectionOf(session)).toBe('find-the-short.halve.cut');
+    expect(machineValue(session)).toEqual({ 's-find-the-short': { 's-halve': 's-cut' } });
+    expect(questionOf(session)).toMatchObject({ ask: 'reading', reading: { id: 'part' } });
+    expect(pathOf(session.position).map(({ id }) => id)).toEqual([
+      'rails',
+      'find-the-short',
+      'find-the-short.measure',
+      'find-the-short.halve',
+      'find-the-short.halve.cut',
+    ]);
+  });
+
+  test('takes the readings of a procedure by their own names', () => {
+    const session = started('low', 'done', '`r_gnd of v5` = low');
+    expect(latest(session, 'r_gnd of v5')).toMatchObject({ bands: ['low'] });
+    expect(sectionOf(say(say(session, 'back'), 'r_gnd of v5 = short'))).toBe('shorted');
+  });
+
+  test('leaves word of how it ended', () => {
+    const session = started('low', 'done', 'short');
+    expect(sectionOf(session)).toBe('shorted');
+    expect(latest(session, 'find-the-short')).toMatchObject({
+      bands: ['found'],
+      observation: null,
+      entry: session.entries.length - 1,
+    });
+  });
+
+  test('that ends in one of two ways to the same section, leaves both possible', () => {
+    expect(endOf(started('low', 'done', 'good'), 'find-the-short')).toEqual(['not-found', 'unclear']);
+  });
+
+  test('inside another call, ends alone or together with it', () => {
+    const alone = started('low', 'done', 'low', 'done', 'warm');
+    expect(sectionOf(alone)).toBe('find-the-short.measure');
+    expect(endOf(alone, 'find-the-short.halve')).toEqual(['here']);
+    expect(endOf(alone, 'find-the-short')).toBeNull();
+    const both = started('low', 'done', 'low', 'done', 'cold');
+    expect(endOf(both, 'find-the-short.halve')).toEqual(['nowhere']);
+    expect(endOf(both, 'find-the-short')).toEqual(['found']);
+  });
+
+  test('left on purpose, has not ended', () => {
+    expect(endOf(started('low', 'done', 'go supply'), 'find-the-short')).toBeNull();
+  });
+
+  test('keeps the word on its end when somebody goes back, like every reading', () => {
+    const session = say(started('low', 'done', 'short'), 'back');
+    expect(sectionOf(session)).toBe('find-the-short.measure');
+    expect(endOf(session, 'find-the-short')).toEqual(['found']);
+    expect(endOf(say(session, 'good'), 'find-the-short')).toEqual(['not-found', 'unclear']);
+  });
+
+  test('can be entered in the middle, and is the same when it is replayed', () => {
+    const session = started('go find-the-short.halve', 'done', 'cold');
+    const again = replay(tree, JSON.parse(JSON.stringify(session.entries)));
+    expect(machineValue(again)).toEqual(machineValue(session));
+    expect(again.history).toEqual(session.history);
+  });
+});
