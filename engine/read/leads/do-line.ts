@@ -8,8 +8,8 @@ import type { LeadLine, Piece } from './lead-line.ts';
 
 const exact = /^Do\s*((?:,[^:\n]*)?):\s*/;
 const near =
-  /^[*_]*do[*_]*\s*([-–—;.:]|,[^:]{0,40}:|\([^():]{1,60}\)\s*:|[^\s:][^:]{0,40}\b(?:minutes?|min|hours?|h)\s*:)[*_]*\s+(?=\S)/i;
-const bracketed = /^(?:\(\s*([^()]*?)\s*\)|(\d[^:]*?))\s*:$/;
+  /^[*_]*do[*_]*\s*([-–—;.:]|,[^:]{0,40}:|\([^():]{1,60}\)\s*:|\d[^:]{0,40}\b(?:minutes?|min|hours?|h)\s*:)[*_]*\s+(?=\S)/i;
+const bracketed = /^(?:\(\s*(\d[^()]*?)\s*\)|(\d[^:]*?))\s*:$/;
 
 /** `Do: …`, `Do, 5 minutes: …`, `Do, 5 minutes, wait 2 hours, cards out: …` is work to be done. */
 export const doLine: LeadLine = {

@@ -196,6 +196,19 @@ describe('the Do line', () => {
     expect(mended(text)).toBe(section(instead, then));
   });
 
+  test.each(['Do not wait 5 minutes: look at once.', 'Do the same in 5 minutes: look.'])(
+    'takes "%s" for prose',
+    (prose) => {
+      expect(problems(section(prose, 'Stop: here.'))).toEqual([]);
+    },
+  );
+
+  test('offers nothing for words in brackets that are no time', () => {
+    const text = section('Do (carefully): take it out.', 'Stop: here.');
+    expect(codes(text)).toEqual(['near-lead-line']);
+    expect(mended(text)).toBe(text);
+  });
+
   test('keeps every place inside its text', () => {
     fc.assert(
       fc.property(fc.string({ unit: fc.constantFrom(...', ab3é\u00a0hminutes wait'.split('')) }), (text) => {
