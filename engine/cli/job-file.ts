@@ -18,5 +18,11 @@ export async function readJob(bench: Bench, path: string): Promise<Job> {
   return data as Job;
 }
 
+/** Says what was kept when the file cannot be written. */
 export const writeJob = (bench: Bench, path: string, job: Job): Promise<void> =>
-  writeFile(bench, path, `${JSON.stringify(job, null, 1)}\n`);
+  writeFile(
+    bench,
+    path,
+    `${JSON.stringify(job, null, 1)}\n`,
+    'The file is as it was before this answer; free some room or name another file, then give the answer again',
+  );

@@ -5,8 +5,9 @@ import { check } from './commands/check.ts';
 import { jumpers } from './commands/jumpers.ts';
 import { record } from './commands/record.ts';
 import { walk } from './commands/walk.ts';
+import { write } from './commands/write.ts';
 
-const commands: Readonly<Record<string, Command>> = { check, walk, record, jumpers };
+const commands: Readonly<Record<string, Command>> = { check, walk, record, jumpers, write };
 
 const usage = (): string =>
   [

@@ -19,13 +19,11 @@ export async function readFile(bench: Bench, path: string): Promise<string> {
   }
 }
 
-/** Says what was kept when a file cannot be written. */
-export async function writeFile(bench: Bench, path: string, text: string): Promise<void> {
+/** @param mend what to do where the file cannot be written: a sentence without its full stop */
+export async function writeFile(bench: Bench, path: string, text: string, mend: string): Promise<void> {
   try {
     await bench.writeText(path, text);
   } catch (error) {
-    throw new CannotRun(
-      `cannot write "${path}": ${reasonOf(error)}. The file is as it was before this answer; free some room or name another file, then give the answer again`,
-    );
+    throw new CannotRun(`cannot write "${path}": ${reasonOf(error)}. ${mend}`);
   }
 }

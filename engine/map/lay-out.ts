@@ -1,4 +1,4 @@
-import ELK, { type ElkNode } from 'elkjs/lib/elk.bundled.js';
+import type { ElkNode } from 'elkjs/lib/elk.bundled.js';
 import type { LaidOutMap, PlacedChart, PlacedLine, PlacedNode, Point } from './laid-out-map.ts';
 import type { MapChart, MapGraph } from './map-graph.ts';
 import { packCharts } from './pack-charts.ts';
@@ -25,6 +25,8 @@ const options = {
 
 /** A map with a place for everything. The same graph gives the same places. */
 export async function layOut(graph: MapGraph): Promise<LaidOutMap> {
+  // It is large, and most who load this module lay nothing out.
+  const { default: ELK } = await import('elkjs/lib/elk.bundled.js');
   const elk = new ELK();
   const charts: Omit<PlacedChart, 'x' | 'y'>[] = [];
   for (const chart of graph.charts) {

@@ -1,5 +1,6 @@
 import type { Element } from './element.ts';
 import { escapedAttribute, escapedText } from './escaped.ts';
+import { plainSigns } from './plain-signs.ts';
 
 const empty: ReadonlySet<string> = new Set(['br', 'hr', 'img', 'input', 'link', 'meta', 'col', 'wbr']);
 
@@ -22,7 +23,7 @@ function htmlText({ tag, attributes, children }: Element): string {
 
 function childText(parent: string, child: Element | string): string {
   if (typeof child !== 'string') return `${blocks.has(child.tag) ? '\n' : ''}${htmlText(child)}`;
-  return parent === 'style' ? styleText(child) : escapedText(child);
+  return parent === 'style' ? styleText(child) : escapedText(plainSigns(child));
 }
 
 /** The browser reads a style sheet up to the next `</style`, whatever stands around it. */
@@ -31,5 +32,7 @@ const styleText = (css: string): string => css.replace(/<\//g, '<\\/');
 const attributesText = (attributes: Element['attributes']): string =>
   Object.entries(attributes)
     .filter(([, value]) => value !== undefined && value !== false)
-    .map(([name, value]) => (value === true ? ` ${name}` : ` ${name}="${escapedAttribute(String(value))}"`))
+    .map(([name, value]) =>
+      value === true ? ` ${name}` : ` ${name}="${escapedAttribute(plainSigns(String(value)))}"`,
+    )
     .join('');
