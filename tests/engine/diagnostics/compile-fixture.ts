@@ -11,6 +11,8 @@ import { fixtureFolder, readInput } from './fixtures.ts';
  *  only shows on walks is looked for where the fixture is about that. */
 export function compileFixture(code: string, text = readInput(code)): readonly Diagnostic[] {
   const place = { path: 'input.md', library: folder(`${fixtureFolder}/${code}`) };
+  // Only where a tree is wanted is a file of another kind wrong.
+  if (code === 'not-a-tree') return compileTree(text, { id: 'input', ...place }).diagnostics;
   return (code in analysisWords ? checkFile(text, place) : compileFile(text, place)).diagnostics;
 }
 
