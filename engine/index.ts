@@ -1,4 +1,7 @@
 /** The public door: from the text of a tree to a tree that can be walked, and every stage in between. */
+export { type Analysis, analyse } from './analysis/analyse.ts';
+export type { Astray, FaultWalk } from './analysis/fault-walk.ts';
+export { checkFile, type StudiedFile } from './check-file.ts';
 export { type Compiled, compileTree } from './compile.ts';
 export {
   type CheckedFile,

@@ -10,7 +10,8 @@ interface Home {
   readonly span: Span;
 }
 
-/** Faults that are never found, or not always. */
+/** Faults that are never found, or not always. A walk that ends at a check without an outcome for it is left to the rules: they
+ *  tell it once, where it has to be mended. */
 export function faultFindings(
   tree: LinkedTree,
   paths: Paths,
@@ -21,7 +22,7 @@ export function faultFindings(
   const homes = homesOf(tree);
   return walks.flatMap((walk): readonly Diagnostic[] => {
     const home = homes.get(walk.fault);
-    const [worst] = walk.astray;
+    const worst = walk.astray.find(({ how }) => how !== 'nowhere');
     if (home === undefined) return [];
     const span = tree.facts.foreign.faults.has(walk.fault) ? home.span : tree.placeOf('faults', walk.fault);
     const { fault, arrives } = walk;

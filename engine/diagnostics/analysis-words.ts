@@ -21,11 +21,14 @@ const ends: {
 
 const endOf = (end: WrongEnd): string => ends[end.how](end as never);
 
-const mostTitles = 6;
+const mostTitles = 5;
+const longestTitle = 24;
 
 /** Titles in the order of a walk, the middle left out where there are many. */
 function shown(path: readonly string[]): string {
-  const titles = path.map(quoted);
+  const titles = path.map(
+    (title) => `"${title.length > longestTitle ? `${title.slice(0, longestTitle)}…` : title}"`,
+  );
   if (titles.length <= mostTitles) return titles.join(' → ');
   return [...titles.slice(0, 2), '…', ...titles.slice(3 - mostTitles)].join(' → ');
 }
@@ -36,8 +39,16 @@ const byWhat = (by: Example): string =>
     .map(({ name, band }) => `${short(name)} ${short(band)}`)
     .join(', ');
 
-const where = ({ parted, by }: { readonly parted: string; readonly by: Example }): string =>
-  by.length === 0 ? `in ${quoted(parted)}` : `in ${quoted(parted)}, at ${byWhat(by)}`;
+interface Way {
+  readonly parted: string;
+  readonly by: Example;
+  readonly path: readonly string[];
+}
+
+const mendWay = ({ parted, by, path }: Way): string => {
+  const at = by.length === 0 ? '' : `, at ${byWhat(by)}`;
+  return `Change an outcome or what the fault shows; the way is ${shown(path)} and parts in ${quoted(parted)}${at}`;
+};
 
 /** The words for problems that only show on walks through the whole tree. */
 export const analysisWords: WordTable<AnalysisFacts> = {
@@ -64,13 +75,13 @@ export const analysisWords: WordTable<AnalysisFacts> = {
   'fault-misled': {
     severity: 'error',
     wrong: ({ fault, end }) => `The fault "${fault}" is never found: what it shows leads ${endOf(end)}`,
-    mend: (facts) => `The way parts ${where(facts)}. Change the outcome, or what the fault shows`,
+    mend: mendWay,
   },
   'fault-partly-found': {
     severity: 'warning',
     wrong: ({ fault, share, end }) =>
       `The fault "${fault}" is found in ${share} % of the cases only; some of what it shows leads ${endOf(end)}`,
-    mend: (facts) => `The way parts ${where(facts)}. Change the outcome, or what the fault shows`,
+    mend: mendWay,
   },
   'condition-not-set': {
     severity: 'warning',

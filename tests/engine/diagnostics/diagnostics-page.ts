@@ -1,7 +1,9 @@
+import { analysisWords } from '../../../engine/diagnostics/analysis-words.ts';
 import { boardWords } from '../../../engine/diagnostics/board-words.ts';
 import { bodyWords } from '../../../engine/diagnostics/body-words.ts';
 import { describe } from '../../../engine/diagnostics/describe.ts';
 import type { DiagnosticCode } from '../../../engine/diagnostics/diagnostic.ts';
+import { fileWords } from '../../../engine/diagnostics/file-words.ts';
 import { frontMatterWords } from '../../../engine/diagnostics/front-matter-words.ts';
 import { sourceWords } from '../../../engine/diagnostics/source-words.ts';
 import { textWords } from '../../../engine/diagnostics/text-words.ts';
@@ -15,7 +17,9 @@ const groups: readonly { readonly title: string; readonly words: object }[] = [
   { title: 'The front-matter', words: frontMatterWords },
   { title: 'Quantities, scales and formulas', words: textWords },
   { title: 'The body', words: bodyWords },
+  { title: 'Between files', words: fileWords },
   { title: 'The tree as a whole', words: treeRuleWords },
+  { title: 'Walks through the tree', words: analysisWords },
   { title: 'Board sheets', words: boardWords },
 ];
 
