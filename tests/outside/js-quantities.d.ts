@@ -3,6 +3,12 @@ declare module 'js-quantities' {
   interface Qty {
     readonly scalar: number;
     to(unit: string): Qty;
+    add(other: Qty): Qty;
+    sub(other: Qty): Qty;
+    mul(other: Qty | number): Qty;
+    div(other: Qty): Qty;
+    lt(other: Qty): boolean;
+    gt(other: Qty): boolean;
   }
   const Qty: {
     (value: number, unit: string): Qty;
