@@ -60,7 +60,7 @@ export type CallFacts =
   | {
       readonly code: 'call-does-not-fit';
       readonly procedure: string;
-      readonly section: string;
+      readonly where: string;
       readonly says: string;
     }
   | {

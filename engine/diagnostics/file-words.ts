@@ -88,8 +88,8 @@ export const fileWords: WordTable<BesideFacts> = {
   },
   'call-does-not-fit': {
     severity: 'error',
-    wrong: ({ procedure, section, says }) =>
-      `"${short(procedure)}" does not work with what it is given here. In its section "${short(section)}": ${says}`,
+    wrong: ({ procedure, where, says }) =>
+      `"${short(procedure)}" does not work with what it is given here. In "${short(where)}": ${says}`,
     mend: () => 'Give it something else, or let the procedure provide for this',
   },
   'too-many-states': {

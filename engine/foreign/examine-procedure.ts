@@ -84,14 +84,15 @@ function ownFindings(
   { followed }: FoundBeside,
   front: FrontMatter,
 ): readonly Diagnostic[] {
-  const ended = new Set(sections.map(({ end }) => end));
+  const ended = new Set(sections.flatMap(({ end }) => end ?? []));
+  const isMeant = [...ended].some((end) => !ends.some(({ id }) => id === end));
   const kept = new Set([...facts.readings, ...facts.settings].map(({ id }) => id));
   const texts = [...followed.values()].flatMap(({ given }) => [...given.values()]).join(' ');
   const passed = new Set(texts.match(/[\p{L}_][\p{L}\p{N}_]*/gu));
   const unused = takes.filter(({ id }) => !open.has('ways') && !kept.has(id) && !passed.has(id));
   return [
     ...ends
-      .filter(({ id }) => !ended.has(id) && !open.has('ways'))
+      .filter(({ id }) => !ended.has(id) && !isMeant && !open.has('ways'))
       .map(({ id }) => ({
         code: 'end-without-section' as const,
         end: id,
@@ -123,6 +124,9 @@ function procedureOf(
     common: { ...common, conditions: facts.conditions, settings: facts.settings },
     body: body.value,
     calls: followed,
-    size: calls.reduce((sum, { procedure }) => sum + procedure.size, body.value.sections.length),
+    size: calls.reduce(
+      (sum, { procedure }) => sum + procedure.size,
+      body.value.sections.filter(({ syntax }) => syntax.kind !== 'end').length,
+    ),
   };
 }

@@ -1,6 +1,8 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { FileFacts, NamedKind } from '../diagnostics/file-facts.ts';
 import { relativePath } from '../library/relative-path.ts';
 import { resolvePath } from '../library/resolve-path.ts';
+import type { Span } from '../model/span.ts';
 import { nearest } from '../names/nearest.ts';
 import type { OpenFile } from './open-file.ts';
 import type { Shelf } from './shelf.ts';
@@ -22,6 +24,13 @@ export function fileAt(from: string, written: string, wanted: NamedKind, shelf: 
   if (kind !== null && kind !== wanted)
     return { problem: { code: 'other-file-kind', path: written, wanted, kind } };
   return { path, file };
+}
+
+/** A file that cannot be used, told where it is named. */
+export function missing(problem: FileFacts, span: Span): Diagnostic {
+  const [near, ...others] = problem.code === 'no-file' ? problem.near : [];
+  if (near === undefined || others.length > 0) return { ...problem, span };
+  return { ...problem, span, fix: { title: `Write "${near}"`, edits: [{ ...span, insert: near }] } };
 }
 
 /** Names of files that could have been meant: spelt nearly so, or of the same name in another folder. */

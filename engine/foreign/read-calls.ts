@@ -5,7 +5,7 @@ import { placeIn } from '../link/place-in.ts';
 import type { Call } from '../link/procedures/procedure.ts';
 import type { BodySyntax } from '../read/body-syntax.ts';
 import { cycleThrough } from './cycle-through.ts';
-import { fileAt } from './file-at.ts';
+import { fileAt, missing } from './file-at.ts';
 import { followedPaths } from './named-files.ts';
 import type { Shelf } from './shelf.ts';
 
@@ -25,7 +25,7 @@ export function readCalls(
     const span = placeIn(from, syntax.procedure.span);
     const found = fileAt(path, written, 'procedure', shelf);
     if ('problem' in found) {
-      diagnostics.push({ ...found.problem, span });
+      diagnostics.push(missing(found.problem, span));
       continue;
     }
     const cycle = cycleThrough(path, found.path, next);

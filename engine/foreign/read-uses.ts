@@ -3,7 +3,7 @@ import type { Staged } from '../diagnostics/staged.ts';
 import { idOfPath } from '../library/resolve-path.ts';
 import type { FrontMatter } from '../model/front-matter.ts';
 import { cycleThrough } from './cycle-through.ts';
-import { fileAt } from './file-at.ts';
+import { fileAt, missing } from './file-at.ts';
 import type { Gift } from './join-foreign.ts';
 import { usedPaths, usesIn } from './named-files.ts';
 import type { Shelf } from './shelf.ts';
@@ -17,7 +17,7 @@ export function readUses(front: FrontMatter, path: string, shelf: Shelf): Staged
     if (written === '') return [];
     const found = fileAt(path, written, 'shared', shelf);
     if ('problem' in found) {
-      diagnostics.push({ ...found.problem, span });
+      diagnostics.push(missing(found.problem, span));
       return [];
     }
     const cycle = cycleThrough(path, found.path, next);

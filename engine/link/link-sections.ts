@@ -38,7 +38,7 @@ function putIn(
     if (syntax.kind === 'end') continue;
     linked.push(...linkSections([{ from, syntax: instantiateSection(syntax, instance.names) }], inside));
     const says = errorAmong(inside);
-    if (says !== null) misfit ??= { section: syntax.title, says };
+    if (says !== null) misfit ??= { where: syntax.title, says };
   }
   if (misfit !== null) {
     const { title } = instance.procedure.facts;
@@ -59,11 +59,11 @@ function errorAmong({ diagnostics }: LinkContext): string | null {
 function readingMisfit({
   facts,
   within,
-}: LinkContext): { readonly section: string; readonly says: string } | null {
+}: LinkContext): { readonly where: string; readonly says: string } | null {
   for (const { id, measure } of within ? instanceReadings(within.instance) : []) {
     if (measure.kind !== 'quantity') continue;
     const [problem] = checkScale(measure.scale, measure.unit, facts.settings);
-    if (problem !== undefined) return { section: id, says: describe(problem).wrong };
+    if (problem !== undefined) return { where: id, says: describe(problem).wrong };
   }
   return null;
 }
