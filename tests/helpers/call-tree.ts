@@ -1,5 +1,5 @@
+import { emitMachine } from '../../engine/emit/emit-machine.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
-import type { MachineState, MachineTransition } from '../../engine/model/machine.ts';
 import type { Outcome, Section } from '../../engine/model/section.ts';
 import { plainReading } from './plain-reading.ts';
 
@@ -51,7 +51,7 @@ const stop = (id: string): Section => ({ id, title: id, ...prose, kind: 'stop', 
  *                            ─low→   .halve (call)            here → .measure, nowhere → [found]
  *                                       .cut ─warm→ [here]  ─cold→ [nowhere]
  */
-const sections: readonly Section[] = [
+const sections: readonly [Section, ...Section[]] = [
   check('rails', 'v5', { good: 'fine', low: 'find-the-short' }),
   follow('find-the-short', 'find-the-short.measure', {
     found: 'shorted',
@@ -72,32 +72,6 @@ const sections: readonly Section[] = [
   stop('shorted'),
   stop('supply'),
 ];
-
-const to = (id: string): string =>
-  `#tree.${id
-    .split('.')
-    .map((step) => `s-${step}`)
-    .join('.')}`;
-
-function stateOf(section: Section): MachineState {
-  const inner = sections.filter(
-    ({ id }) => id.startsWith(`${section.id}.`) && !id.slice(section.id.length + 1).includes('.'),
-  );
-  if (section.kind === 'check') return { on: { checked: section.outcomes.map(transition) } };
-  if (section.kind !== 'call') return { tags: ['stop'] };
-  return {
-    initial: 'call',
-    states: {
-      call: { on: { done: [{ target: to(section.first) }] } },
-      ...Object.fromEntries(inner.map((each) => [`s-${each.id.split('.').at(-1)}`, stateOf(each)])),
-    },
-  };
-}
-
-const transition = ({ condition, target }: Outcome): MachineTransition =>
-  condition.kind === 'bands'
-    ? { target: to(target), guard: { type: 'within', params: { bands: condition.bands } } }
-    : { target: to(target) };
 
 export const callTree = (): CompiledTree => ({
   format: 1,
@@ -121,22 +95,5 @@ export const callTree = (): CompiledTree => ({
   hazards: [],
   blocks: [],
   sections,
-  machine: {
-    id: 'tree',
-    initial: 's-rails',
-    on: {
-      go: sections.map(({ id }) => ({
-        target: to(id),
-        guard: { type: 'names', params: { section: id } },
-      })),
-    },
-    states: {
-      ...Object.fromEntries(
-        sections
-          .filter(({ id }) => !id.includes('.'))
-          .map((section) => [`s-${section.id}`, stateOf(section)]),
-      ),
-      mended: { type: 'final' },
-    },
-  },
+  machine: emitMachine(sections),
 });

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
+import type { Reading } from '../../engine/model/reading.ts';
 import {
   apply,
   entryFor,
   machineValue,
+  type Parts,
   parseAnswer,
   questionOf,
   replay,
@@ -17,29 +19,75 @@ const choices = fc.array(fc.nat({ max: 9999 }), { minLength: 1, maxLength: 60 })
 
 const pick = <T>(items: readonly T[], at: number): T | undefined => items[at % Math.max(1, items.length)];
 
+/** Said at any step, whether it is wanted or not. */
+const anyTime = [
+  'resume',
+  'retake v5 = 0.1',
+  'again v5 = 5',
+  'again cpu_clk = 33',
+  'bus := 25',
+  'correct bus := 40',
+  'correct rated := 20',
+  'cannot read',
+  'same',
+  'arranged',
+  'arrange cards in',
+  'arrange cards out, cpu out',
+  'override: seen before',
+  'r_v5 = 150',
+  'r_v5 = 1',
+  'twin ref_swing = 1.2 Vpp',
+  'instruments: meter (meter): 60 V ± (1 % + 2) at 10 mV | counter (scope): 100 MHz ± 1 %',
+  'instruments: none',
+  'rule: simple',
+  'rule: guarded',
+  'lacking: scope',
+  'lacking: nothing',
+  'runs: the cards',
+  'undone: fails again',
+  'undone: still runs',
+  'newer',
+  'hand over',
+];
+
+/** What might be typed for a reading. */
+function typedAt(reading: Reading, choice: number): string {
+  const { measure } = reading;
+  const at = choice >> 4;
+  const values: Readonly<Record<Reading['measure']['kind'], readonly string[]>> = {
+    quantity: [
+      '0',
+      '0.1',
+      '2',
+      '4.7..4.9',
+      '> 1',
+      '5',
+      '4.76',
+      `${choice % 90}`,
+      '150',
+      'OL',
+      'nonsense',
+      '',
+    ],
+    options: bandsOf(reading),
+    codes: [(choice % 256).toString(16).padStart(2, '0')],
+    beeps: ['long short short', 'none', '1-3-3', 'hum'],
+    tries: ['20 of 20', '10 of 10', '3 of 7', '0 of 1', '0 of 0'],
+    each: ['all moves', 'A1 stuck, rest moves', 'A0 A2 stuck', 'all stuck', 'A9 moves'],
+  };
+  return pick(values[measure.kind], at) ?? '';
+}
+
 /** Something a technician might say now: mostly what is asked for, now and then something else. */
 function answerFor(session: Session, choice: number): string {
   const question = questionOf(session);
+  const sections = [...session.loaded.sections.keys()];
   const odd = choice % 13;
   if (odd === 0) return 'back';
   if (odd === 1) return 'note: looked again';
-  if (odd === 2)
-    return (
-      pick(
-        [
-          'resume',
-          'retake v5 = 0.1',
-          'again v5 = 5',
-          'bus := 25',
-          'correct bus := 40',
-          'cannot read',
-          'same',
-        ],
-        choice >> 4,
-      ) ?? 'back'
-    );
+  if (odd === 2) return pick(anyTime, choice >> 4) ?? 'back';
   if (odd === 3) return `strike ${choice % (session.entries.length + 1)}: slip`;
-  if (odd === 4) return `go ${pick([...session.loaded.sections.keys()], choice >> 4)}`;
+  if (odd === 4) return `go ${pick(sections, choice >> 4)}`;
   switch (question.ask) {
     case 'opening':
       return 'open: board';
@@ -51,28 +99,30 @@ function answerFor(session: Session, choice: number): string {
       return choice % 3 === 0 ? 'no' : 'yes';
     case 'acknowledgement':
       return 'acknowledge';
-    case 'reading': {
-      const { measure } = question.reading;
-      if (measure.kind === 'options') return pick(bandsOf(question.reading), choice >> 4) ?? '';
-      if (measure.kind === 'codes') return (choice % 256).toString(16).padStart(measure.digits, '0');
-      return (
-        pick(
-          ['0', '0.1', '2', '4.7..4.9', '> 1', '5', `${choice % 90}`, 'OL', 'nonsense', ''],
-          choice >> 4,
-        ) ?? '5'
+    case 'reading':
+      return typedAt(question.reading, choice);
+    case 'arrange':
+      return choice % 5 === 0 ? 'cannot read' : 'arranged';
+    case 'held': {
+      const reading = pick(
+        question.lacking.flatMap(({ take }) => take),
+        choice >> 4,
       );
+      return choice % 3 === 0 || reading === undefined ? 'override: yes' : typedAt(reading, choice);
     }
     case 'too-close':
       return `as if ${pick(question.ways, choice >> 4)?.target}`;
     case 'task':
       return choice % 2 === 0 ? 'done' : 'wait';
+    case 'call':
+      return 'done';
+    case 'hand-over':
+      return 'hand over';
     case 'remedy':
       return choice % 4 === 0 ? 'decline: no part' : 'remedied: part';
     case 'aside':
     case 'stop':
-      return choice % 5 === 0
-        ? 'close not mended'
-        : `go ${pick([...session.loaded.sections.keys()], choice >> 4)}`;
+      return choice % 5 === 0 ? 'close not mended' : `go ${pick(sections, choice >> 4)}`;
     case 'closing':
       return 'close';
     case 'nothing':
@@ -82,14 +132,19 @@ function answerFor(session: Session, choice: number): string {
 
 /** Walks a tree at random and holds every law of the session on the way: nothing throws, entries are only
  *  added, a step back restores the machine's value, and the entries alone lead to the same place. */
-export function randomWalks(tree: CompiledTree, numRuns: number, seed?: number): void {
+export function randomWalks(
+  tree: CompiledTree,
+  numRuns: number,
+  { seed, ...parts }: Partial<Parts> & { readonly seed?: number } = {},
+): void {
+  const at = { board: null, laterTrees: [], ...parts };
   fc.assert(
     fc.property(choices, (numbers) => {
-      let session = replay(tree, []);
+      let session = replay(tree, [], at);
       numbers.forEach((choice, index) => {
         const parsed = parseAnswer(session, answerFor(session, choice));
-        const at = `2026-03-01T10:${String(index).padStart(2, '0')}:00.000+01:00`;
-        const entry = parsed.ok ? entryFor(session, parsed.value, at) : parsed;
+        const now = `2026-03-01T10:${String(index).padStart(2, '0')}:00.000+01:00`;
+        const entry = parsed.ok ? entryFor(session, parsed.value, now) : parsed;
         if (!entry.ok) {
           expect(entry.refusal.text).not.toBe('');
           return;
@@ -100,10 +155,12 @@ export function randomWalks(tree: CompiledTree, numRuns: number, seed?: number):
         stepsBack(session, next);
         session = next;
       });
-      const again = replay(tree, JSON.parse(JSON.stringify(session.entries)));
+      const again = replay(tree, JSON.parse(JSON.stringify(session.entries)), at);
       expect(machineValue(again)).toEqual(machineValue(session));
       expect([...again.history]).toEqual([...session.history]);
       expect(questionOf(again)).toEqual(questionOf(session));
+      expect(again.position.conditions).toEqual(session.position.conditions);
+      expect(again.loaded.tree.digest).toBe(session.loaded.tree.digest);
     }),
     seed === undefined ? { numRuns } : { numRuns, seed },
   );
@@ -112,10 +169,12 @@ export function randomWalks(tree: CompiledTree, numRuns: number, seed?: number):
 const moves = new Set(['read', 'confirmed', 'unread', 'assumed', 'did', 'remedied', 'declined', 'went']);
 
 function stepsBack(before: Session, after: Session): void {
-  const kind = after.entries.at(-1)?.kind ?? '';
-  if (!moves.has(kind) || after.position === before.position || after.misfits.length > before.misfits.length)
-    return;
+  const entry = after.entries.at(-1);
+  const isMove = entry?.kind === 'tree' ? entry.why === 'handed over' : moves.has(entry?.kind ?? '');
+  if (!isMove || after.position === before.position || after.misfits.length > before.misfits.length) return;
   const back = apply(after, { kind: 'back', at: '2026-03-01T11:00:00.000+01:00' });
   expect(machineValue(back)).toEqual(machineValue(before));
   expect(back.position.section).toBe(before.position.section);
+  expect(back.position.conditions).toEqual(before.position.conditions);
+  expect(back.loaded).toBe(before.loaded);
 }

@@ -1,9 +1,35 @@
 import { describe, test } from 'vitest';
-import { benchTree } from '../helpers/bench.ts';
+import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
+import { benchTree, wholeTree } from '../helpers/bench.ts';
+import { callTree } from '../helpers/call-tree.ts';
+import { handingOver } from '../helpers/handing-over.ts';
 import { randomWalks } from './random-walks.ts';
 
-describe('a session', () => {
-  test('keeps its laws on 300 random walks (npm run soak walks more)', () => {
+/** The same tree with narrower limits and one section under another name. */
+const newerThan = (tree: CompiledTree): CompiledTree =>
+  JSON.parse(
+    JSON.stringify({ ...tree, digest: `${tree.digest}-newer` })
+      .replaceAll('"19/4"', '"49/10"')
+      .replaceAll('s-no-supply"', 's-supply-gone"')
+      .replaceAll('"no-supply"', '"supply-gone"'),
+  );
+
+describe('a session (npm run soak walks more)', () => {
+  test('keeps its laws on 300 random walks through a small tree', () => {
     randomWalks(benchTree(), 300);
+  });
+
+  test('keeps its laws on 300 random walks where readings are held back, arranged, computed and in doubt', () => {
+    randomWalks(wholeTree(), 300);
+  });
+
+  test('keeps its laws on 100 random walks through calls', () => {
+    randomWalks(callTree(), 100);
+  });
+
+  test('keeps its laws on 300 random walks from one tree to another and to newer ones', () => {
+    const tree = handingOver(benchTree(), 'overvoltage', 'whole-tree');
+    const whole = handingOver(wholeTree(), 'stop-here', 'bench-tree');
+    randomWalks(tree, 300, { laterTrees: [whole, newerThan(tree), newerThan(whole)] });
   });
 });
