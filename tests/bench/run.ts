@@ -1,10 +1,14 @@
+import { bench as analysis } from './analysis.bench.ts';
 import { bench as compile } from './compile.bench.ts';
 import type { Figure } from './figure.ts';
 import { bench as replay } from './replay.bench.ts';
 import { bench as size } from './size.bench.ts';
 import { bench as step } from './step.bench.ts';
 
-const groups = { compile, step, replay, size } satisfies Record<string, () => Promise<readonly Figure[]>>;
+const groups = { compile, analysis, step, replay, size } satisfies Record<
+  string,
+  () => Promise<readonly Figure[]>
+>;
 
 const number = (value: number): string => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
 

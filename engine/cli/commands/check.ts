@@ -1,4 +1,4 @@
-import { compileFile } from '../../compile-file.ts';
+import { checkFile } from '../../check-file.ts';
 import { describe, diagnosticJson, formatDiagnostic } from '../../diagnostics/index.ts';
 import { localIso } from '../../job/index.ts';
 import { type CheckedFile, checkSuite, junitOf, sarifOf } from '../../reports/index.ts';
@@ -8,6 +8,7 @@ import { BenchLibrary, libraryPath } from '../bench-library.ts';
 import type { Command } from '../command.ts';
 import { readFile, writeFile } from '../read-file.ts';
 import { readOptions } from '../read-options.ts';
+import { notExactLines } from '../show/not-exact-lines.ts';
 
 export const check: Command = {
   summary: 'check trees and the files beside them, and tell every problem with its place and remedy',
@@ -15,7 +16,8 @@ export const check: Command = {
 
 Checks trees, procedures, shared readings, board sheets and cases. A folder stands
 for every .md file under it that begins with front-matter. Files that these name are
-looked at as well, and told about where they are named. Each problem begins
+looked at as well, and told about where they are named. Trees are walked in every way
+a board can answer; where that would be too many, the section is told. Each problem begins
 "file:line:column: severity code: sentence".
 
   --json         one JSON array with a record for each problem
@@ -39,8 +41,9 @@ async function run(args: readonly string[], bench: Bench): Promise<ExitCode> {
   const files: CheckedFile[] = [];
   for (const { path, text } of named) {
     const place = { path: libraryPath(path) };
-    const { diagnostics } = await library.with((files) => compileFile(text, { ...place, library: files }));
-    files.push({ path, text, diagnostics });
+    const checked = await library.with((files) => checkFile(text, { ...place, library: files }));
+    files.push({ path, text, diagnostics: checked.diagnostics });
+    for (const line of notExactLines(path, checked.analysis)) bench.err(line);
   }
   if (files.length === 0) throw new CannotRun(`no files to check under "${positionals.join('", "')}"`);
 
