@@ -40,6 +40,9 @@ const lines: readonly (readonly string[])[] = [
     'job',
     'cli',
   ],
+  ['model', 'markup', 'outline', 'scxml', 'map', 'cli'],
+  ['model', 'quantity', 'formula', 'scale', 'outline', 'paper', 'cli'],
+  ['model', 'markup', 'diagnostics', 'reports', 'cli'],
   ['engine', 'player', 'editor'],
 ];
 
@@ -73,6 +76,7 @@ const forbidden: readonly IForbiddenRuleType[] = [
     '^engine/parse/',
   ),
   only('the machine runs in one place', 'node_modules/xstate/', '^engine/run/'),
+  only('maps are laid out in one place', 'node_modules/elkjs/', '^engine/map/'),
   only(
     "disk and terminal are the command's",
     '^(node:)?(fs|path|process|readline|util|os|child_process)',

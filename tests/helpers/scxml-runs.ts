@@ -1,4 +1,4 @@
-import { createRequire } from 'node:module';
+import scxml from '@scion-scxml/scxml';
 import { initialTransition, transition } from 'xstate';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import type { MachineEvent } from '../../engine/model/machine.ts';
@@ -20,7 +20,7 @@ interface Statechart {
   gen(name: string, data: unknown): readonly string[];
 }
 
-const scion = createRequire(import.meta.url)('@scion-scxml/scxml') as Scion;
+const scion = scxml as unknown as Scion;
 
 /** A new run of an SCXML document in the independent interpreter, each time it is called. */
 export async function interpreted(scxml: string): Promise<() => Statechart> {

@@ -1,21 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import sarif from '@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json' with { type: 'json' };
 import { Ajv } from 'ajv';
 import fc from 'fast-check';
+import junitSchema from 'jest-junit-reporter/src/__tests__/fixtures/junit.xsd?raw';
 import { XmlDocument, XsdValidator } from 'libxml2-wasm';
 import { describe, expect, test } from 'vitest';
 import { compileTree } from '../../engine/compile.ts';
 import { junitOf, sarifOf } from '../../engine/reports/index.ts';
 
-const packaged = (path: string): string => readFileSync(createRequire(import.meta.url).resolve(path), 'utf8');
-
 // found: OASIS "Static Analysis Results Interchange Format (SARIF) Version 2.1.0", its JSON schema (rtm.5) as the package
 // @microsoft/jest-sarif carries it. It is written in draft 4, of which it uses nothing that draft 7 reads otherwise.
-const {
-  $schema: _draft,
-  id: _id,
-  ...sarifSchema
-} = JSON.parse(packaged('@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json'));
+const { $schema: _draft, id: _id, ...sarifSchema } = sarif;
 const validSarif = new Ajv({
   strict: false,
   allErrors: true,
@@ -24,8 +19,7 @@ const validSarif = new Ajv({
 }).compile(sarifSchema);
 
 // found: "JUnit test result schema for the Apache Ant JUnit and JUnitReport tasks", Windy Road Technology 2011, as the
-// package jest-junit-reporter carries it: the strictest of the forms in use.
-const junitSchema = packaged('jest-junit-reporter/src/__tests__/fixtures/junit.xsd');
+// package jest-junit-reporter carries it: the strictest of the forms in use. It is `junitSchema`.
 
 const options = { version: '1.0.0', helpUri: 'https://example.org/schema/diagnostics.md' };
 
