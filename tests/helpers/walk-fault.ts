@@ -5,6 +5,7 @@ import {
   type Answer,
   apply,
   entryFor,
+  latest,
   openSession,
   questionOf,
   type Session,
@@ -77,7 +78,18 @@ function answerTo(
       const typed = typedFor(session, question.reading, bandOf(question.reading.id));
       return { say: 'value', reading: null, typed, board: 'failing' };
     }
+    case 'arrange':
+      return { say: 'arrange', conditions: null };
+    case 'held': {
+      // What was read and still holds the walk will hold it for ever on this board.
+      const [first] = question.lacking.filter(({ known }) => known === null || known.given);
+      const reading = first?.take.find(({ id }) => latest(session, id) === null);
+      if (reading === undefined) return null;
+      const typed = typedFor(session, reading, bandOf(reading.id));
+      return { say: 'value', reading: reading.id, typed, board: 'failing' };
+    }
     case 'task':
+    case 'call':
       return { say: 'done' };
     default:
       return null;

@@ -15,12 +15,13 @@ import {
 import { bandsOf } from '../../engine/scale/index.ts';
 
 /** Numbers that choose the next answers; the same numbers always choose the same. */
-const choices = fc.array(fc.nat({ max: 9999 }), { minLength: 1, maxLength: 60 });
+const choices = fc.array(fc.nat({ max: 99_999 }), { minLength: 1, maxLength: 60, size: 'max' });
 
 const pick = <T>(items: readonly T[], at: number): T | undefined => items[at % Math.max(1, items.length)];
 
 /** Said at any step, whether it is wanted or not. */
 const anyTime = [
+  'note: looked again',
   'resume',
   'retake v5 = 0.1',
   'again v5 = 5',
@@ -82,12 +83,11 @@ function typedAt(reading: Reading, choice: number): string {
 function answerFor(session: Session, choice: number): string {
   const question = questionOf(session);
   const sections = [...session.loaded.sections.keys()];
-  const odd = choice % 13;
-  if (odd === 0) return 'back';
-  if (odd === 1) return 'note: looked again';
-  if (odd === 2) return pick(anyTime, choice >> 4) ?? 'back';
-  if (odd === 3) return `strike ${choice % (session.entries.length + 1)}: slip`;
-  if (odd === 4) return `go ${pick(sections, choice >> 4)}`;
+  const odd = choice % 19;
+  if (odd < 2) return 'back';
+  if (odd < 5) return pick(anyTime, choice >> 4) ?? 'back';
+  if (odd === 5) return `strike ${choice % (session.entries.length + 1)}: slip`;
+  if (odd === 6) return `go ${pick(sections, choice >> 4)}`;
   switch (question.ask) {
     case 'opening':
       return 'open: board';
@@ -100,7 +100,7 @@ function answerFor(session: Session, choice: number): string {
     case 'acknowledgement':
       return 'acknowledge';
     case 'reading':
-      return typedAt(question.reading, choice);
+      return choice % 5 === 0 && question.known !== null ? 'same' : typedAt(question.reading, choice);
     case 'arrange':
       return choice % 5 === 0 ? 'cannot read' : 'arranged';
     case 'held': {
@@ -122,7 +122,7 @@ function answerFor(session: Session, choice: number): string {
       return choice % 4 === 0 ? 'decline: no part' : 'remedied: part';
     case 'aside':
     case 'stop':
-      return choice % 5 === 0 ? 'close not mended' : `go ${pick(sections, choice >> 4)}`;
+      return choice % 9 === 0 ? 'close not mended' : `go ${pick(sections, choice >> 4)}`;
     case 'closing':
       return 'close';
     case 'nothing':
