@@ -2,14 +2,14 @@
  *  ones where they differ (from memory: the metrics of Helvetica and what is made to fit it). */
 const widths: readonly (readonly [signs: RegExp, width: number])[] = [
   [/[\p{M}\u200B-\u200F]/u, 0],
+  [/[Mm@%W→±≥≤…–—ΩØ]/u, 960],
+  [/[CDHNRUGOQw]/, 780],
   [/[ijl'|]/, 240],
-  [/[ \t!,.:;fItI/\\[\]()]/, 300],
+  [/[ \t!,.:;fIt/\\[\]()]/, 300],
   [/[-"*r`{}]/, 370],
   [/[Jckszvxy]/, 500],
   [/[a-z0-9_?#$<>=+~^]/, 570],
   [/[ABEKPSVXYFTLZ&]/, 680],
-  [/[CDHNRUGOQw]/, 780],
-  [/[Mm@%W→±≥≤…–—ΩØ]/u, 960],
   [/[\u1100-\u11FF\u2E80-\uD7FF\uF900-\uFAFF\uFE30-\uFE6F\uFF00-\uFF60]/u, 1000],
   [/\p{Extended_Pictographic}/u, 1300],
   [/\p{Lu}/u, 800],

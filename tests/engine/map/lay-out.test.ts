@@ -18,7 +18,7 @@ describe('layOut()', () => {
       fc.asyncProperty(randomSections, async (sections) => {
         expect(mapFaults(await layOut(mapOf(treeOf(sections))))).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 
@@ -60,7 +60,7 @@ describe('drawMap()', () => {
         const svg = drawMap(await layOut(mapOf(tree)));
         parsedXml(svg, (document) => expect(document.root.name).toBe('svg'));
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 
