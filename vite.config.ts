@@ -5,7 +5,7 @@ export default defineConfig({
   root: 'player',
   base: './',
   publicDir: false,
-  plugins: [compiledTrees({ from: 'trees/trees' })],
+  plugins: [compiledTrees({ from: 'trees' })],
   build: {
     outDir: '../dist/player',
     emptyOutDir: true,

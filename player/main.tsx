@@ -1,7 +1,7 @@
 import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { createApp } from './models/app.ts';
-import { treeKey } from './models/tree-key.ts';
+import { contentKey } from './models/content-key.ts';
 import { broadcastWindows } from './ports/broadcast-windows.ts';
 import { browserFiles } from './ports/browser-files.ts';
 import { fetchedTrees } from './ports/fetched-trees.ts';
@@ -13,7 +13,7 @@ import './styles/index.css';
 import { AppView } from './views/app.tsx';
 
 const app = createApp({
-  store: idbJobStore({ treeKey }),
+  store: idbJobStore({ contentKey }),
   trees: fetchedTrees,
   clock: systemClock,
   files: browserFiles,

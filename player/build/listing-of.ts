@@ -13,5 +13,6 @@ export function listingOf({
   faults,
 }: CompiledTree): TreeListing {
   const counts = { sections: sections.length, readings: readings.length, faults: faults.length };
-  return { id, title, symptom, boards, digest, ...counts };
+  const tools = [...new Set(readings.flatMap((reading) => reading.with))];
+  return { id, title, symptom, boards, digest, ...counts, tools };
 }

@@ -1,5 +1,6 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { BoardState, Entry } from '../../engine/model/entry.ts';
+import type { Refusal } from '../../engine/model/refusal.ts';
 import {
   type Answer,
   apply,
@@ -11,7 +12,10 @@ import {
 } from '../../engine/run/index.ts';
 import type { Ports } from '../ports/ports.ts';
 import type { StoreProblem } from '../ports/stored.ts';
+import { bringTree } from './bring-tree.ts';
 import type { DialogName } from './dialog-name.ts';
+import { keptEquipment, sameEquipment } from './kept-equipment.ts';
+import { newerTree } from './newer-tree.ts';
 import { storeProblemWords } from './store-problem-words.ts';
 import { summaryOf } from './summary-of.ts';
 
@@ -42,6 +46,10 @@ export interface OpenJob {
   readonly dialog: Signal<DialogName | null>;
   /** Whether the last entry was made on an earlier day, so that the symptom is asked for again. */
   readonly askAgain: ReadonlySignal<boolean>;
+  /** The tree has been changed since the job began; put away, or accepted, it is false again. */
+  readonly newerThere: Signal<boolean>;
+  /** This bench has other instruments than the job was walked with so far. */
+  readonly otherBench: Signal<boolean>;
   /** An entry is on its way to the store. */
   readonly writing: ReadonlySignal<boolean>;
   load(): Promise<void>;
@@ -69,6 +77,8 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
   const said = signal<Notice | null>(null);
   const dialog = signal<DialogName | null>(null);
   const writing = signal(false);
+  const newerThere = signal(false);
+  const otherBench = signal(false);
 
   /** Moves the screen on. What is typed stays only as long as the same thing is asked for. */
   const show = (session: Session, entered: boolean) =>
@@ -78,9 +88,18 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
       state.value = { state: 'ready', session };
     });
 
+  /** What this bench has that the job does not know of is offered once it is on the screen. */
+  const taken = async (session: Session) => {
+    const first = state.value.state !== 'ready';
+    show(session, false);
+    if (!first || session.closed !== null) return;
+    otherBench.value = !sameEquipment(session.equipment, keptEquipment(ports.settings));
+    newerThere.value = (await newerTree(ports.trees, session)) !== null;
+  };
+
   const load = async () => {
     const job = await ports.store.load(id);
-    if (job.ok) show(replay(job.value.tree, job.value.entries), false);
+    if (job.ok) await taken(replay(job.value.tree, job.value.entries, job.value));
     else if (state.value.state !== 'ready')
       state.value = { state: 'failed', why: storeProblemWords(job.problem) };
   };
@@ -109,21 +128,27 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
     return true;
   };
 
+  const refuse = (given: Answer, { text, offers }: Refusal): false => {
+    const tone = given.say === 'back' ? 'told' : 'refused';
+    said.value = notice(tone, text, { offers: given.say === 'value' ? offers : [] });
+    return false;
+  };
+
+  const give = async (session: Session, given: Answer): Promise<boolean> => {
+    const ready = await bringTree(ports, id, session, given);
+    if (!ready.ok) return refuse(given, ready.refusal);
+    const entry = entryFor(ready.value, given, ports.clock.now());
+    if (!entry.ok) return refuse(given, entry.refusal);
+    said.value = null;
+    return enter(ready.value, entry.value, given.say === 'value');
+  };
+
   const answer = async (given: Answer): Promise<boolean> => {
     const now = state.value;
     if (now.state !== 'ready' || writing.value) return false;
-    const entry = entryFor(now.session, given, ports.clock.now());
-    if (!entry.ok) {
-      const tone = given.say === 'back' ? 'told' : 'refused';
-      said.value = notice(tone, entry.refusal.text, {
-        offers: given.say === 'value' ? entry.refusal.offers : [],
-      });
-      return false;
-    }
-    said.value = null;
     writing.value = true;
     try {
-      return await enter(now.session, entry.value, given.say === 'value');
+      return await give(now.session, given);
     } finally {
       writing.value = false;
     }
@@ -142,6 +167,8 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
     board,
     notice: said,
     dialog,
+    newerThere,
+    otherBench,
     writing,
     askAgain: computed(
       () => state.value.state === 'ready' && fromEarlierDay(state.value.session, ports.clock.now()),

@@ -13,15 +13,15 @@ export function fileNameOf(board: string, day: string, ending: string): string {
   return `${plain(board) || 'job'}-${day}.${ending}`;
 }
 
-/** Saves the whole job, its tree included, as one file. */
+/** Saves the whole job, its trees and its board sheet included, as one file. */
 export function saveJob(files: Files, id: string, session: Session): void {
   const job: Job = {
     format: 1,
     kind: 'job',
     id,
-    tree: session.loaded.tree,
-    laterTrees: [],
-    board: null,
+    tree: session.firstTree,
+    laterTrees: session.laterTrees,
+    board: session.board,
     entries: session.entries,
   };
   const board = session.entries.find((entry) => entry.kind === 'opened')?.board ?? '';

@@ -36,7 +36,11 @@ export async function takeInJob(ports: Ports, file: JobFile): Promise<string> {
   }
   if (theirs.length <= mine.length)
     return `"${nameOf(job)}" is on the bench already, with everything in this file`;
-  const summary = summaryOf(job.id, replay(here.value.tree, theirs));
+  for (const tree of job.laterTrees) {
+    const kept = await ports.store.addTree(job.id, tree);
+    if (!kept.ok) return storeProblemWords(kept.problem);
+  }
+  const summary = summaryOf(job.id, replay(here.value.tree, theirs, { ...job, board: here.value.board }));
   const stored = await ports.store.append(job.id, mine.length, theirs.slice(mine.length), summary);
   if (!stored.ok) return storeProblemWords(stored.problem);
   ports.windows.tell({ job: job.id, entries: theirs.length });
@@ -44,7 +48,7 @@ export async function takeInJob(ports: Ports, file: JobFile): Promise<string> {
 }
 
 async function create(ports: Ports, job: Job, what: string): Promise<string> {
-  const stored = await ports.store.create(job, summaryOf(job.id, replay(job.tree, job.entries)));
+  const stored = await ports.store.create(job, summaryOf(job.id, replay(job.tree, job.entries, job)));
   return stored.ok ? `"${nameOf(job)}" ${what}` : storeProblemWords(stored.problem);
 }
 

@@ -1,5 +1,6 @@
+import type { CompiledBoard } from '../../engine/model/compiled-board.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
-import type { Fetched, TreeListing, Trees } from './trees.ts';
+import type { BoardListing, Fetched, TreeListing, Trees } from './trees.ts';
 
 async function fetchJson<T>(path: string): Promise<Fetched<T>> {
   try {
@@ -11,11 +12,16 @@ async function fetchJson<T>(path: string): Promise<Fetched<T>> {
   }
 }
 
-/** The trees that were compiled with the player, beside its page. */
+/** The trees and board sheets that were compiled with the player, beside its page. */
 export const fetchedTrees: Trees = {
   async list() {
     const index = await fetchJson<{ readonly trees: readonly TreeListing[] }>('./trees/index.json');
     return index.ok ? { ok: true, value: index.value.trees } : index;
   },
   load: (id) => fetchJson<CompiledTree>(`./trees/${encodeURIComponent(id)}.json`),
+  async boards() {
+    const index = await fetchJson<{ readonly boards: readonly BoardListing[] }>('./boards/index.json');
+    return index.ok ? { ok: true, value: index.value.boards } : index;
+  },
+  loadBoard: (id) => fetchJson<CompiledBoard>(`./boards/${encodeURIComponent(id)}.json`),
 };

@@ -1,5 +1,6 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
 import { openDB } from 'idb';
+import type { CompiledBoard } from '../../engine/model/compiled-board.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import type { Entry } from '../../engine/model/entry.ts';
 import type { Job } from '../../engine/model/job.ts';
@@ -7,20 +8,31 @@ import type { JobStore, JobSummary } from './job-store.ts';
 import type { Stored, StoreProblem } from './stored.ts';
 
 interface Bench extends DBSchema {
-  /** Key: `treeKey`. Jobs on the same text of a tree share one copy. */
+  /** Key: `contentKey`. Jobs on the same text of a tree share one copy. */
   trees: { key: string; value: CompiledTree };
-  jobs: { key: string; value: JobSummary & { readonly treeKey: string } };
+  /** Key: `contentKey`, as with trees. */
+  boards: { key: string; value: CompiledBoard };
+  jobs: { key: string; value: JobSummary & JobKeys };
   /** Key: job id and the entry's place in the job. */
   entries: { key: [string, number]; value: Entry };
 }
 
+/** Where the parts of a job lie that many jobs share. */
+interface JobKeys {
+  readonly treeKey: string;
+  /** Absent in jobs of an older bench. */
+  readonly laterKeys?: readonly string[];
+  readonly boardKey?: string | null;
+}
+
 type Open = IDBPDatabase<Bench>;
-type Writing = IDBPTransaction<Bench, ('trees' | 'jobs' | 'entries')[], 'readwrite'>;
+const all = ['trees', 'boards', 'jobs', 'entries'] as const;
+type Writing = IDBPTransaction<Bench, (typeof all)[number][], 'readwrite'>;
 
 interface IdbJobStoreOptions {
   readonly name?: string;
-  /** A key for a tree's whole text, prose included: the tree's own digest leaves prose apart. */
-  readonly treeKey: (tree: CompiledTree) => Promise<string>;
+  /** A key for the whole of a tree or board sheet, prose included: their own digests leave prose apart. */
+  readonly contentKey: (content: CompiledTree | CompiledBoard) => Promise<string>;
 }
 
 class Refused extends Error {
@@ -32,7 +44,7 @@ class Refused extends Error {
 }
 
 /** Jobs in this browser's IndexedDB. */
-export function idbJobStore({ name = 'deadboard', treeKey }: IdbJobStoreOptions): JobStore {
+export function idbJobStore({ name = 'deadboard', contentKey }: IdbJobStoreOptions): JobStore {
   let opened: Promise<Open> | null = null;
   const forget = () => {
     opened = null;
@@ -56,7 +68,7 @@ export function idbJobStore({ name = 'deadboard', treeKey }: IdbJobStoreOptions)
 
   const write = (work: (tx: Writing) => Promise<void>) =>
     attempt(async (db) => {
-      const tx = db.transaction(['trees', 'jobs', 'entries'], 'readwrite', { durability: 'strict' });
+      const tx = db.transaction([...all], 'readwrite', { durability: 'strict' });
       try {
         await work(tx);
         await tx.done;
@@ -76,25 +88,38 @@ export function idbJobStore({ name = 'deadboard', treeKey }: IdbJobStoreOptions)
 
     load: (id) =>
       attempt(async (db) => {
-        const tx = db.transaction(['trees', 'jobs', 'entries']);
+        const tx = db.transaction(all);
         const job = await tx.objectStore('jobs').get(id);
         const tree = job && (await tx.objectStore('trees').get(job.treeKey));
-        if (tree === undefined) throw new Refused({ kind: 'gone' });
+        if (job === undefined || tree === undefined) throw new Refused({ kind: 'gone' });
+        const { laterKeys = [], boardKey = null } = job;
+        const later = await Promise.all(laterKeys.map((key) => tx.objectStore('trees').get(key)));
+        const board = boardKey === null ? undefined : await tx.objectStore('boards').get(boardKey);
         const entries = await tx
           .objectStore('entries')
           .getAll(IDBKeyRange.bound([id, 0], [id, Number.MAX_VALUE]));
-        return { format: 1, kind: 'job', id, tree, laterTrees: [], board: null, entries } satisfies Job;
+        const laterTrees = later.filter((one) => one !== undefined);
+        return {
+          ...{ format: 1, kind: 'job', id, tree, laterTrees },
+          ...{ board: board ?? null, entries },
+        } satisfies Job;
       }),
 
     create: async (job, summary) => {
       // Before the transaction: one that waits for anything else ends by itself.
-      const key = await treeKey(job.tree);
+      const { tree, laterTrees, board } = job;
+      const treeKey = await contentKey(tree);
+      const laterKeys = await Promise.all(laterTrees.map(contentKey));
+      const boardKey = board === null ? null : await contentKey(board);
       return write(async (tx) => {
         const there = await tx.objectStore('jobs').get(job.id);
         if (there !== undefined) throw new Refused({ kind: 'moved-on', entries: there.entries });
-        await tx.objectStore('trees').put(job.tree, key);
+        const trees = tx.objectStore('trees');
+        await trees.put(tree, treeKey);
+        for (const [index, key] of laterKeys.entries()) await trees.put(laterTrees[index] ?? tree, key);
+        if (board !== null && boardKey !== null) await tx.objectStore('boards').put(board, boardKey);
         await addEntries(tx, job.id, 0, job.entries);
-        await tx.objectStore('jobs').add({ ...summary, treeKey: key });
+        await tx.objectStore('jobs').add({ ...summary, treeKey, laterKeys, boardKey });
       });
     },
 
@@ -104,10 +129,27 @@ export function idbJobStore({ name = 'deadboard', treeKey }: IdbJobStoreOptions)
         if (job === undefined) throw new Refused({ kind: 'gone' });
         if (job.entries !== held) throw new Refused({ kind: 'moved-on', entries: job.entries });
         await addEntries(tx, id, held, entries);
-        await tx.objectStore('jobs').put({ ...summary, treeKey: job.treeKey });
+        await tx.objectStore('jobs').put({ ...summary, ...keysOf(job) });
       }),
+
+    addTree: async (id, tree) => {
+      const key = await contentKey(tree);
+      return write(async (tx) => {
+        const job = await tx.objectStore('jobs').get(id);
+        if (job === undefined) throw new Refused({ kind: 'gone' });
+        await tx.objectStore('trees').put(tree, key);
+        const laterKeys = [...new Set([...(job.laterKeys ?? []), key])];
+        await tx.objectStore('jobs').put({ ...job, laterKeys });
+      });
+    },
   };
 }
+
+const keysOf = ({ treeKey, laterKeys = [], boardKey = null }: JobKeys): Required<JobKeys> => ({
+  treeKey,
+  laterKeys,
+  boardKey,
+});
 
 async function addEntries(tx: Writing, id: string, held: number, entries: readonly Entry[]): Promise<void> {
   const store = tx.objectStore('entries');
@@ -116,11 +158,14 @@ async function addEntries(tx: Writing, id: string, held: number, entries: readon
 
 function openBench(name: string, forget: () => void): Promise<Open> {
   return new Promise((resolve, reject) => {
-    openDB<Bench>(name, 1, {
-      upgrade(db) {
-        db.createObjectStore('trees');
-        db.createObjectStore('jobs', { keyPath: 'id' });
-        db.createObjectStore('entries');
+    openDB<Bench>(name, 2, {
+      upgrade(db, before) {
+        if (before < 1) {
+          db.createObjectStore('trees');
+          db.createObjectStore('jobs', { keyPath: 'id' });
+          db.createObjectStore('entries');
+        }
+        if (before < 2) db.createObjectStore('boards');
       },
       blocked: () => reject(new Error('another window holds an older version of the bench open')),
       blocking: (_current, _blocked, event) => {

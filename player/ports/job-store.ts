@@ -1,3 +1,4 @@
+import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import type { Entry } from '../../engine/model/entry.ts';
 import type { Job } from '../../engine/model/job.ts';
 import type { Stored } from './stored.ts';
@@ -31,4 +32,6 @@ export interface JobStore {
   create(job: Job, summary: JobSummary): Promise<Stored<void>>;
   /** Adds `entries` after the `held` ones that the writer knows of; `moved-on` when there are more. */
   append(id: string, held: number, entries: readonly Entry[], summary: JobSummary): Promise<Stored<void>>;
+  /** Keeps one more tree with a job, before an entry hands the job over to it or moves the job to it. */
+  addTree(id: string, tree: CompiledTree): Promise<Stored<void>>;
 }

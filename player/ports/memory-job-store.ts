@@ -53,5 +53,14 @@ export function memoryJobStore(): MemoryJobStore {
         jobs.set(id, { job: { ...there.job, entries: [...there.job.entries, ...entries] }, summary });
         return done;
       }),
+    addTree: (id, tree) =>
+      guarded(() => {
+        const there = jobs.get(id);
+        if (there === undefined) return refuse({ kind: 'gone' });
+        const isThere = there.job.laterTrees.some(({ digest }) => digest === tree.digest);
+        const laterTrees = isThere ? there.job.laterTrees : [...there.job.laterTrees, tree];
+        jobs.set(id, { ...there, job: { ...there.job, laterTrees } });
+        return done;
+      }),
   };
 }

@@ -1,19 +1,26 @@
+import type { CompiledBoard } from '../../../engine/model/compiled-board.ts';
 import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
+import { boardListingOf } from '../../../player/build/board-listing-of.ts';
 import { listingOf } from '../../../player/build/listing-of.ts';
 import { fakeBrowser } from '../../../player/ports/fake-browser.ts';
 import { fakeClock } from '../../../player/ports/fake-clock.ts';
 import { fakeFiles } from '../../../player/ports/fake-files.ts';
 import { memoryJobStore } from '../../../player/ports/memory-job-store.ts';
 import type { Ports } from '../../../player/ports/ports.ts';
-import type { Trees } from '../../../player/ports/trees.ts';
+import type { Fetched, Trees } from '../../../player/ports/trees.ts';
 import type { Moved, Windows } from '../../../player/ports/windows.ts';
 
-const treesOf = (trees: readonly CompiledTree[]): Trees => ({
+function byId<T extends { readonly id: string }>(all: readonly T[], id: string): Fetched<T> {
+  const found = all.find((one) => one.id === id);
+  return found === undefined ? { ok: false, why: 'the server answered 404' } : { ok: true, value: found };
+}
+
+/** A server with these trees and board sheets. */
+export const treesOf = (trees: readonly CompiledTree[], boards: readonly CompiledBoard[] = []): Trees => ({
   list: async () => ({ ok: true, value: trees.map(listingOf) }),
-  load: async (id) => {
-    const tree = trees.find((one) => one.id === id);
-    return tree === undefined ? { ok: false, why: 'the server answered 404' } : { ok: true, value: tree };
-  },
+  load: async (id) => byId(trees, id),
+  boards: async () => ({ ok: true, value: boards.map(boardListingOf) }),
+  loadBoard: async (id) => byId(boards, id),
 });
 
 /** Windows of one bench: what one tells, the others hear. */

@@ -1,5 +1,7 @@
 import 'fake-indexeddb/auto';
+import { openDB } from 'idb';
 import { describe, expect, test } from 'vitest';
+import type { CompiledBoard } from '../../../engine/model/compiled-board.ts';
 import type { Entry } from '../../../engine/model/entry.ts';
 import type { Job } from '../../../engine/model/job.ts';
 import { idbJobStore } from '../../../player/ports/idb-job-store.ts';
@@ -12,7 +14,7 @@ const stores: readonly (readonly [string, () => JobStore])[] = [
   ['memoryJobStore()', memoryJobStore],
   [
     'idbJobStore()',
-    () => idbJobStore({ name: `bench ${bench++}`, treeKey: async (tree) => JSON.stringify(tree) }),
+    () => idbJobStore({ name: `bench ${bench++}`, contentKey: async (content) => JSON.stringify(content) }),
   ],
 ];
 
@@ -47,6 +49,18 @@ const summaryOf = (id: string, entries: number, at = '2031-04-05T10:00:00+02:00'
   state: 'open',
   entries,
   at,
+});
+const sheetOf = (id: string): CompiledBoard => ({
+  ...{
+    format: 1,
+    kind: 'compiled-board',
+    id,
+    title: 'Kestrel K5',
+    boards: ['486'],
+    digest: id,
+    settings: {},
+  },
+  ...{ jumpers: [], tables: [], fittings: [], readings: [], pictures: [], points: {}, references: [] },
 });
 const done = { ok: true, value: undefined };
 
@@ -110,6 +124,28 @@ describe.each(stores)('%s', (_name, open) => {
     expect(job.ok && job.value.entries).toHaveLength(2);
   });
 
+  test('keeps the board sheet and the later trees of a job, through every entry', async () => {
+    const store = open();
+    const board = sheetOf('k5');
+    const job = { ...jobOf('a'), board, laterTrees: [{ ...tree, digest: 'newer' }] };
+    await store.create(job, summaryOf('a', 1));
+    await store.append('a', 1, [note('one')], summaryOf('a', 2));
+    const loaded = await store.load('a');
+    expect(loaded.ok && loaded.value).toEqual({ ...job, entries: [opened, note('one')] });
+  });
+
+  test('keeps one more tree with a job once, and refuses it for a job that is not there', async () => {
+    const store = open();
+    await store.create(jobOf('a'), summaryOf('a', 1));
+    const other = { ...tree, id: 'other', digest: 'other' };
+    expect(await store.addTree('a', other)).toEqual(done);
+    expect(await store.addTree('a', other)).toEqual(done);
+    const loaded = await store.load('a');
+    expect(loaded.ok && loaded.value.laterTrees).toEqual([other]);
+    expect(await store.append('a', 1, [note('one')], summaryOf('a', 2))).toEqual(done);
+    expect(await store.addTree('none', other)).toEqual({ ok: false, problem: { kind: 'gone' } });
+  });
+
   test('says that a job is not there', async () => {
     const store = open();
     expect(await store.load('none')).toEqual({ ok: false, problem: { kind: 'gone' } });
@@ -134,9 +170,30 @@ test('idbJobStore() says that the browser keeps no data when the database cannot
     throw new DOMException('The operation is insecure', 'SecurityError');
   };
   try {
-    const store = idbJobStore({ name: 'closed', treeKey: async () => 'key' });
+    const store = idbJobStore({ name: 'closed', contentKey: async () => 'key' });
     expect(await store.list()).toMatchObject({ ok: false, problem: { kind: 'unavailable' } });
   } finally {
     indexedDB.open = original;
   }
+});
+
+test('idbJobStore() opens what an older bench kept, and goes on with it', async () => {
+  const name = 'older bench';
+  const db = await openDB(name, 1, {
+    upgrade(older) {
+      older.createObjectStore('trees');
+      older.createObjectStore('jobs', { keyPath: 'id' });
+      older.createObjectStore('entries');
+    },
+  });
+  await db.put('trees', tree, 'key');
+  await db.put('jobs', { ...summaryOf('a', 1), treeKey: 'key' });
+  await db.put('entries', opened, ['a', 0]);
+  db.close();
+  const store = idbJobStore({ name, contentKey: async (content) => content.digest });
+  expect(await store.load('a')).toEqual({ ok: true, value: jobOf('a') });
+  expect(await store.append('a', 1, [note('one')], summaryOf('a', 2))).toEqual(done);
+  expect(await store.addTree('a', { ...tree, digest: 'newer' })).toEqual(done);
+  const job = await store.load('a');
+  expect(job.ok && [job.value.entries.length, job.value.laterTrees.length]).toEqual([2, 1]);
 });
