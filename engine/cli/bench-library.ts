@@ -6,7 +6,9 @@ import type { Bench } from './bench.ts';
 /** A path of the disk as one of the library, whose root is the disk's. */
 export const libraryPath = (path: string): string => resolve(path).split(sep).join('/').replace(/^\//, '');
 
-const diskPath = (path: string): string => relative(process.cwd(), sep === '/' ? `/${path}` : path) || '.';
+/** A path of the library as one of the disk, from the present folder. */
+export const diskPath = (path: string): string =>
+  relative(process.cwd(), sep === '/' ? `/${path}` : path) || '.';
 
 /** The disk as the compiler sees it. What it asks for is read when it first asks, and then it is run again. */
 export class BenchLibrary {
