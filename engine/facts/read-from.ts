@@ -15,25 +15,33 @@ export function readFrom(text: string, path: Path, context: FactsContext): Formu
   return parsed.ok ? parsed.value : null;
 }
 
+export type Dimensions = ReadonlyMap<string, Dimension | null>;
+
+/** What `from` can name, and in which unit; null where it is no quantity. */
+export const inputDimensions = (
+  settings: readonly Setting[],
+  readings: ReadonlyMap<string, Reading>,
+): Dimensions =>
+  new Map([
+    ...[...readings.values()].map(
+      ({ id, measure }) => [id, measure.kind === 'quantity' ? dimensionOf(measure.unit) : null] as const,
+    ),
+    ...settings.map(
+      (setting) => [setting.id, setting.kind === 'quantity' ? dimensionOf(setting.unit) : null] as const,
+    ),
+  ]);
+
 /** Tells names in `from` that stand for no quantity, units that do not go together, and a result of another kind than
  *  the reading is in. */
 export function checkFrom(
   text: string,
-  reading: Reading,
-  settings: readonly Setting[],
+  { from, measure }: Reading,
+  dimensions: Dimensions,
   readings: ReadonlyMap<string, Reading>,
   path: Path,
   context: FactsContext,
 ): void {
-  const { from, measure } = reading;
   if (from === null) return;
-  const dimensions = new Map<string, Dimension | null>();
-  for (const each of readings.values()) {
-    dimensions.set(each.id, each.measure.kind === 'quantity' ? dimensionOf(each.measure.unit) : null);
-  }
-  for (const setting of settings) {
-    dimensions.set(setting.id, setting.kind === 'quantity' ? dimensionOf(setting.unit) : null);
-  }
   const found = checkFormula(from, dimensions);
   if (!found.ok) {
     for (const problem of found.problems) tell(problem, text, readings, path, context);

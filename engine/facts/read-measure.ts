@@ -65,7 +65,9 @@ const yesOrNo: One = {
 function checkKeys(raw: RawTable, path: Path, { like, from }: Origin, context: FactsContext): void {
   const found = measureKeys.filter((key) => key in raw);
   const isMeant = measureKeys.some((key) => !(key in raw) && isMisspelt(key, raw, readingKeys));
-  if (isMeant) return void context.unsure.add(String(path.at(-1)));
+  // What it is like could not be found: that is told, and nothing can be said of what it lacks.
+  const isLikeNothing = 'like' in raw && like === null;
+  if (isMeant || isLikeNothing) return void context.unsure.add(String(path.at(-1)));
   const kinds = found.filter((key) => key !== 'each' && key !== 'from');
   const isDerived = from !== null || 'from' in raw;
   if (isDerived) {

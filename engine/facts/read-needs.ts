@@ -8,7 +8,7 @@ import { findCircles } from './find-circles.ts';
 import { findReading } from './find-reading.ts';
 import { type Nameable, needsOf } from './needs-of.ts';
 import { type RawTable, tableOf, textOf, textsOf } from './raw.ts';
-import { checkFrom } from './read-from.ts';
+import { checkFrom, inputDimensions } from './read-from.ts';
 import { readHidden } from './read-hidden.ts';
 import type { OwnReadings } from './read-readings.ts';
 import type { ReadSettings } from './read-settings.ts';
@@ -29,8 +29,8 @@ export function readNeeds(
     const raw = tableOf(table[reading.id]);
     const like = complete.get(reading.like ?? '') ?? names.readings.get(reading.like ?? '') ?? null;
     complete.set(reading.id, completed(reading, raw, like, names, settings.settings, context));
-    checkInputs(reading, raw, names, settings, context);
   }
+  checkInputs(own, names, settings, table, context);
   const all = [...names.readings.values()].map((reading) => complete.get(reading.id) ?? reading);
   const isOwn = (name: string) => complete.has(name);
   for (const key of circleKeys) tellCircles(key, all, isOwn, context);
@@ -65,20 +65,24 @@ const afterOf = (raw: unknown, path: Path, { readings }: Nameable, context: Fact
     (name, index) => findReading(name, readings, [...path, index], 'value', context) !== null,
   );
 
-/** Of a derived reading; where it takes over both its formula and its unit, they have been looked at. */
+/** Of the derived readings; one that takes over both its formula and its unit has been looked at there. */
 function checkInputs(
-  reading: Reading,
-  raw: RawTable,
+  { readings: own }: OwnReadings,
   { readings }: Nameable,
   { settings, broken }: ReadSettings,
+  table: RawTable,
   context: FactsContext,
 ): void {
-  const { from, id } = reading;
-  if (from === null || !('from' in raw || 'unit' in raw)) return;
-  const isBroken = (name: string) => broken.has(name) || (name !== id && context.unsure.has(name));
-  if (namesIn(from).some(isBroken)) return;
-  const text = textOf(raw.from) ?? '';
-  checkFrom(text, reading, settings, readings, ['readings', id, 'from'], context);
+  const derived = own.filter(({ from }) => from !== null);
+  if (derived.length === 0) return;
+  const dimensions = inputDimensions(settings, readings);
+  for (const reading of derived) {
+    const { id, from } = reading;
+    const raw = tableOf(table[id]);
+    const isBroken = (name: string) => broken.has(name) || (name !== id && context.unsure.has(name));
+    if (from === null || !('from' in raw || 'unit' in raw) || namesIn(from).some(isBroken)) continue;
+    checkFrom(textOf(raw.from) ?? '', reading, dimensions, readings, ['readings', id, 'from'], context);
+  }
 }
 
 const circleKeys = ['needs', 'after', 'only if', 'from'] as const;

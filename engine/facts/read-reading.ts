@@ -56,7 +56,8 @@ export function readReading(
     wait: 0,
     source: textOf(raw.source) ?? like?.source ?? null,
   };
-  if (cut.normal !== 'any' && reading.source === null && !('source' in raw)) {
+  const isLikeNothing = 'like' in raw && like === null;
+  if (cut.normal !== 'any' && reading.source === null && !('source' in raw) && !isLikeNothing) {
     context.atKey(path, { code: 'missing-source', reading: id });
   }
   return isDerived ? reading : { ...reading, ...takenWith(raw, path, like, known, context) };

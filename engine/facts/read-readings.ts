@@ -24,7 +24,7 @@ export function readReadings(
 ): OwnReadings {
   const table = tableOf(data.readings);
   const ids = context.keysOf(['readings'], table);
-  for (const id of ids) checkId(id, ['readings', id], foreign, known, context);
+  for (const id of ids) checkId(id, ['readings', id], foreign, tableOf(data.settings), context);
   const made = new Map(foreign.readings.map((reading) => [reading.id, reading]));
   const order = likeOrder(table, ids, made, context);
   const own = new Map<string, Reading>();
@@ -43,13 +43,13 @@ function checkId(
   name: string,
   path: Path,
   foreign: Pick<ForeignFacts, 'settings'>,
-  { settings }: Known,
+  settings: RawTable,
   context: FactsContext,
 ): void {
   checkName(name, 'reading', path, 'key', context);
   if (foreign.settings.some(({ id }) => id === name)) {
     context.atKey(path, { code: 'name-clash', name, of: 'reading', other: 'setting', elsewhere: true });
-  } else if (settings.some(({ id }) => id === name)) {
+  } else if (name in settings) {
     const related = context.spanOf(['settings', name], 'key');
     context.atKey(path, { code: 'setting-and-reading', name }, { related });
   }

@@ -203,7 +203,7 @@ class Maker {
         if (name === 'abs') return of.mul(of.scalar < 0 ? -1 : 1);
         return others.map((arg) => arg.qty()).reduce((a, b) => (better(b, a) ? b : a), of);
       },
-      size: Math[name](...args.map(({ size }) => size)),
+      size: name === 'abs' ? Math.abs(first.size) : Math[name](...args.map(({ size }) => size)),
       power: 3,
       broken: args.some((arg) => arg.broken),
     };
