@@ -1,7 +1,6 @@
 import type { Fault } from '../model/fault.ts';
 import type { Need } from '../model/reading.ts';
 import type { CallSection, CheckSection, FaultSection, Section, TaskSection } from '../model/section.ts';
-import { namesAt } from '../paths/live-names.ts';
 import { type Draw, type Drawn, type Draws, drawsOf } from '../suspects/draws.ts';
 import type { PossibleBands } from '../suspects/possible-bands.ts';
 import type { AstrayHow, Held } from './fault-walk.ts';
@@ -115,7 +114,13 @@ export class FaultSteps {
 
   /** Lets come out only what the lines ask for, one line after the other: fewer ways than all that the check reads. */
   #outcomes(check: CheckSection, draw: Draw, standing: Standing): readonly Step[] {
-    const names = namesAt(check);
+    const names = [
+      ...new Set(
+        check.outcomes.flatMap(({ condition }) =>
+          condition.kind === 'bands' ? Object.keys(condition.bands) : [],
+        ),
+      ),
+    ];
     const steps: Step[] = [];
     let open: readonly Draw[] = [draw];
     for (const { condition, target } of check.outcomes) {

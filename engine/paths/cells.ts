@@ -5,8 +5,6 @@ export type Cell = readonly bigint[];
 /** A condition over a scope: for some of its places, the classes that fit. */
 export type Demand = readonly { readonly place: number; readonly set: bigint }[];
 
-export const keyOf = (cell: Cell): string => cell.join(',');
-
 /** Whether every combination of `inner` is one of `outer`. */
 export const holds = (outer: Cell, inner: Cell): boolean =>
   inner.every((set, place) => (set & ~(outer[place] ?? 0n)) === 0n);

@@ -1,7 +1,10 @@
-import type { Name } from './names.ts';
+interface Member {
+  readonly id: string;
+  readonly derived: { readonly inputs: readonly string[] } | null;
+}
 
 /** Names that are computed from each other: what is known of one says something about the rest. */
-export function familiesOf(names: readonly Name[]): ReadonlyMap<string, readonly string[]> {
+export function familiesOf(names: readonly Member[]): ReadonlyMap<string, readonly string[]> {
   const family = new Map<string, Set<string>>(names.map(({ id }) => [id, new Set([id])]));
   for (const { id, derived } of names) {
     for (const input of derived?.inputs ?? []) {

@@ -1,5 +1,5 @@
 import type { LinkedTree } from '../link/linked-tree.ts';
-import { possibleUsually } from '../suspects/possible-usually.ts';
+import { possibleOnAnyBoard } from '../suspects/possible-on-any-board.ts';
 import type { Paths } from './paths.ts';
 import { walkPaths } from './walk-paths.ts';
 import type { Walkable } from './walkable.ts';
@@ -20,7 +20,7 @@ const known = new WeakMap<LinkedTree, Paths | null>();
 export function pathsOf(tree: LinkedTree): Paths | null {
   const before = known.get(tree);
   if (before !== undefined) return before;
-  const paths = canBeWalked(tree) ? walkPaths(walkableOf(tree), possibleUsually(tree.facts)) : null;
+  const paths = canBeWalked(tree) ? walkPaths(walkableOf(tree), possibleOnAnyBoard(tree.facts)) : null;
   known.set(tree, paths);
   return paths;
 }

@@ -2,7 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { analyse } from '../../../engine/analysis/analyse.ts';
 import type { Reading } from '../../../engine/model/reading.ts';
 import type { TaskSection } from '../../../engine/model/section.ts';
+import { walkableOf } from '../../../engine/paths/paths-of.ts';
+import { walkPaths } from '../../../engine/paths/walk-paths.ts';
 import { checkRules } from '../../../engine/rules/index.ts';
+import { bandsOf } from '../../../engine/scale/index.ts';
+import { possibleOnAnyBoard } from '../../../engine/suspects/possible-on-any-board.ts';
 import { shortBody } from '../../helpers/short-body.ts';
 import { linkedTree, type ShortFacts } from '../../helpers/small-tree.ts';
 
@@ -101,6 +105,78 @@ describe('the outcomes on all walks', () => {
   test('are not looked at while names and links do not hold together', () => {
     const { tree } = linkedTree(base, shortBody('A: Read v5; low → Nowhere; otherwise → X', ...end));
     expect(analyse(tree)).toEqual({ diagnostics: [], faults: [], notExact: [] });
+  });
+});
+
+describe('computed readings', () => {
+  const bigger: Reading['from'] = {
+    kind: 'compare',
+    operator: '>',
+    left: { kind: 'name', name: 'v5' },
+    right: { kind: 'name', name: 'v12' },
+  };
+  const scale = (limits: readonly [string, string]) => ({
+    written: '',
+    bands: ['low', 'good', 'high'],
+    limits: limits.map((value) => ({ kind: 'quantity' as const, value, unit: 'V' })),
+    byMagnitude: false,
+    nominal: null,
+  });
+  const facts: ShortFacts = {
+    readings: { v5: 'low *good high', v12: 'low *good high', over: 'yes *no' },
+    faults: { x: 'v5 high' },
+  };
+  const more: More = {
+    readings: {
+      v5: { measure: { kind: 'quantity', unit: 'V', scale: scale(['4', '6']) } },
+      v12: { measure: { kind: 'quantity', unit: 'V', scale: scale(['10', '14']) } },
+      over: { from: bigger },
+    },
+  };
+
+  test('leave out what cannot follow from their inputs', () => {
+    const lines = [
+      'A: Read v5 v12 over; over is no → S; v5 is low and over is yes → S; v5 is high and over is yes → X; v12 is low → S; v5 is good and v12 is good → S',
+      'X: Fault x',
+      'S: Stop',
+    ];
+    const { tree } = linkedTree(facts, shortBody(...lines).replace(', `pg`', ''));
+    const readings = tree.facts.readings.map((reading) => ({ ...reading, ...more.readings?.[reading.id] }));
+    const known = { ...tree, facts: { ...tree.facts, readings } };
+    expect(checkRules(known)).toEqual([]);
+    const walked = walkPaths(walkableOf(known), possibleOnAnyBoard(known.facts)).checks.get('a');
+    expect(walked).toEqual({ taken: [true, true, true, true, false], left: [], known: {} });
+    const anything = walkPaths(walkableOf(known), (derived) => bandsOf(derived)).checks.get('a');
+    expect(anything?.taken).toEqual([true, true, true, true, true]);
+    expect(anything?.left).not.toEqual([]);
+  });
+
+  test('that rest on settings are not held to the usual values', () => {
+    const settings = { bus: '= MHz', rated: '= MHz' };
+    const lines = ['A: Read over; yes → X; no → S', ...end];
+    const { tree } = linkedTree(
+      { ...base, readings: { ...readings, over: 'yes *no' }, settings },
+      shortBody(...lines),
+    );
+    const usual = tree.facts.settings.map((setting) =>
+      setting.kind === 'quantity' ? { ...setting, usual: { value: '66000000', unit: 'MHz' } } : setting,
+    );
+    const from: Reading['from'] = {
+      kind: 'compare',
+      operator: '>',
+      left: { kind: 'name', name: 'bus' },
+      right: { kind: 'name', name: 'rated' },
+    };
+    const computed = tree.facts.readings.map((reading) =>
+      reading.id === 'over' ? { ...reading, from } : reading,
+    );
+    const sets = { bus: { value: '100000000', unit: 'MHz' } };
+    const faults = tree.facts.faults.map((fault) => ({ ...fault, sets }));
+    const facts = { ...tree.facts, settings: usual, readings: computed };
+    expect(analyse({ ...tree, facts: { ...facts, faults } }).diagnostics).toEqual([]);
+    expect(analyse({ ...tree, facts }).diagnostics).toMatchObject([
+      { code: 'fault-misled', end: { how: 'stop' }, by: [{ name: 'over', band: 'no' }] },
+    ]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Fault, Shows } from '../../../engine/model/fault.ts';
-import type { Need, Reading } from '../../../engine/model/reading.ts';
+import type { Formula } from '../../../engine/model/formula.ts';
+import type { Need, Reading, Scale } from '../../../engine/model/reading.ts';
 import { shownBands } from '../../../engine/suspects/shown-bands.ts';
 import { plainReading } from '../../helpers/plain-reading.ts';
 
@@ -151,4 +152,81 @@ describe('shownBands()', () => {
       }
     }
   });
+
+  test('shows for a reading like another what is written for that one, unless something is written for itself', () => {
+    const bare = { ...reading('bare', 'none low *good high'), like: 'v5' };
+    const far = { ...reading('far', 'none low *good high'), like: 'bare' };
+    const other = { ...reading('other', 'off *on'), like: 'v5' };
+    const readings = [v5, bare, far, other];
+    expect(shown(readings, fault({ v5: 'low' }), 'far')).toBe('written: low 100');
+    expect(shown(readings, fault({ v5: 'low', bare: 'good' }), 'far')).toBe('written: good 100');
+    expect(shown(readings, fault({ v5: 'low' }), 'other')).toBe('normal: on 100');
+    expect(shown(readings, fault({}), 'bare')).toBe('normal: good 100');
+  });
+
+  test('hides what needs a reading that is like a broken one', () => {
+    const bare = { ...reading('bare', 'none low *good high'), like: 'v5' };
+    const lamp = reading('lamp', 'none *lit', { bare: 'good' });
+    expect(shown([v5, bare, lamp], fault({ v5: 'low 0.7, good 0.3' }), 'lamp')).toBe(
+      'hidden: none 70, lit 30',
+    );
+  });
+
+  test('leaves open how a call ends that the fault does not mention', () => {
+    const call = { ...reading('find-the-short', '?found not-found'), call: true };
+    expect(shown([call], fault({}), 'find-the-short')).toBe('free: found 50, not-found 50');
+    expect(shown([call], fault({ 'find-the-short': 'found' }), 'find-the-short')).toBe('written: found 100');
+  });
+
+  describe('of a computed reading', () => {
+    const clocks = [clock('cpu_clk'), clock('pci_clk')];
+    const ratio = (id: string): Formula => ({
+      kind: 'binary',
+      operator: '/',
+      left: name(id),
+      right: hertz('40'),
+    });
+    const factor: Reading = {
+      ...plainReading(
+        'factor',
+        { kind: 'quantity', unit: '', scale: scale(['low', 'good', 'high'], [one('9/10'), one('11/10')]) },
+        ['good'],
+      ),
+      from: { kind: 'call', name: 'min', arguments: [ratio('cpu_clk'), ratio('pci_clk')] },
+    };
+
+    test('are those that its inputs allow, and none the author need write', () => {
+      expect(shown([...clocks, factor], fault({}), 'factor')).toBe('derived: good 100');
+      expect(shown([...clocks, factor], fault({ cpu_clk: 'slow' }), 'factor')).toBe('derived: low 100');
+      expect(shown([...clocks, factor], fault({ cpu_clk: 'slow 0.25, good 0.75' }), 'factor')).toBe(
+        'derived: low 25, good 75',
+      );
+    });
+
+    test('are what is written as far as the inputs allow it', () => {
+      expect(shown([...clocks, factor], fault({ factor: 'low 0.5, good 0.5' }), 'factor')).toBe(
+        'written: good 100',
+      );
+      expect(shown([...clocks, factor], fault({ factor: 'high' }), 'factor')).toBe('written: high 100');
+    });
+  });
 });
+
+const name = (id: string): Formula => ({ kind: 'name', name: id });
+const hertz = (value: string): Formula => ({ kind: 'quantity', value: `${value}000000`, unit: 'MHz' });
+const one = (value: string): Formula => ({ kind: 'quantity', value, unit: '' });
+const scale = (bands: readonly string[], limits: readonly Formula[]): Scale => ({
+  written: '',
+  bands,
+  limits,
+  byMagnitude: false,
+  nominal: null,
+});
+
+/** 36 MHz to 44 MHz is normal: from 0.9 to 1.1 of 40 MHz. */
+function clock(id: string): Reading {
+  const limits = [hertz('36'), hertz('44')];
+  return plainReading(id, { kind: 'quantity', unit: 'MHz', scale: scale(['slow', 'good', 'fast'], limits) }, [
+    'good',
+  ]);
+}
