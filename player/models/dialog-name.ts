@@ -8,6 +8,9 @@ export type DialogName =
   | { readonly dialog: 'close' }
   | { readonly dialog: 'reopen' }
   | { readonly dialog: 'decline' }
+  | { readonly dialog: 'override' }
+  | { readonly dialog: 'runs' }
+  | { readonly dialog: 'undone' }
   | { readonly dialog: 'settings' }
   | { readonly dialog: 'change-setting'; readonly setting: string }
   /** `of` counts entries from 0. */

@@ -29,14 +29,24 @@ export function gaugeOf(scale: ResolvedScale, normal: readonly string[]): GaugeF
   };
 }
 
-/** Where the pointer stands for what was understood; null for words and codes. An overload lies anywhere
- *  above the last limit, unless it says nothing at all. */
-export function pointerOf({ understood, bands }: Observation, { limits }: Face): Pointer | null {
+type Shown = Pick<Observation, 'understood' | 'bands'> & { readonly doubt?: Observation['doubt'] };
+
+/** The pointers for what was understood: one, with the width of its doubt; one for each of many alike; none for words and
+ *  codes. */
+export function pointersOf(shown: Shown, face: Face): readonly Pointer[] {
+  const { understood } = shown;
+  const all = understood.kind === 'each' ? understood.members : [shown];
+  return all.map((one) => pointerOf(one, face)).filter((pointer) => pointer !== null);
+}
+
+/** An overload lies anywhere above the last limit, unless it says nothing at all. */
+function pointerOf({ understood, bands, doubt = null }: Shown, { limits }: Face): Pointer | null {
   if (understood.kind === 'overload')
     return bands.length === 1 ? { from: limits.at(-1) ?? null, to: null } : null;
   if (understood.kind === 'quantity') {
-    const value = numberOf(understood.quantity);
-    return { from: value, to: value };
+    const at = numberOf(understood.quantity);
+    const off = doubt === null ? 0 : numberOf(doubt.plusMinus);
+    return { from: at - off, to: at + off, at };
   }
   if (understood.kind !== 'interval') return null;
   const end = (exact: string | null) => (exact === null ? null : fractionOf(exact).valueOf());

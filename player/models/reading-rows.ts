@@ -1,5 +1,14 @@
-import { expectationOf, type Known, latest, type Session, standing } from '../../engine/run/index.ts';
+import type { Reading } from '../../engine/model/reading.ts';
+import {
+  expectationOf,
+  type Known,
+  latest,
+  type Session,
+  standing,
+  wordsOn,
+} from '../../engine/run/index.ts';
 import { observationText } from '../../engine/scale/index.ts';
+import { doubtWords } from './doubt-words.ts';
 
 /** One line of "what has been read". */
 export interface ReadingRow {
@@ -18,6 +27,10 @@ export interface ReadingRow {
   readonly looks: number;
   readonly stale: boolean;
   readonly given: boolean;
+  /** It follows from other readings, or from a procedure, and cannot be retaken. */
+  readonly from: 'readings' | 'procedure' | null;
+  /** `± 44 mV with the bench meter` */
+  readonly doubt: string | null;
 }
 
 /** What has been read so far, latest word on each reading, the newest first. */
@@ -34,7 +47,7 @@ export function readingRows(session: Session): readonly ReadingRow[] {
 function rowOf(session: Session, id: string, known: Known): readonly ReadingRow[] {
   const reading = session.loaded.readings.get(id);
   if (reading === undefined) return [];
-  const words = session.history.get(id) ?? [];
+  const words = wordsOn(session, id);
   return [
     {
       reading: id,
@@ -44,15 +57,19 @@ function rowOf(session: Session, id: string, known: Known): readonly ReadingRow[
       verdict: standing(session, id, known),
       judged: reading.normal !== 'any',
       expected: expectationOf(session, reading).text,
-      of: known.given ? null : known.entry,
+      of: known.given || isComputed(reading) ? null : known.entry,
       looks: words.length,
       stale: known.stale,
       given: known.given,
+      from: reading.call ? 'procedure' : reading.from === null ? null : 'readings',
+      doubt: known.observation === null ? null : doubtWords(known.observation),
     },
   ];
 }
 
-function wordsOf({ observation, given, bands }: Known): string | null {
+function wordsOf({ observation, bands }: Known): string | null {
   if (observation !== null) return observationText(observation);
-  return given ? bands.join(' or ') : null;
+  return bands.length > 0 ? bands.join(' or ') : null;
 }
+
+const isComputed = ({ from, call }: Reading): boolean => call || from !== null;

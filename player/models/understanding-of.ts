@@ -1,26 +1,29 @@
+import { settlers } from '../../engine/doubt/index.ts';
 import type { Observation } from '../../engine/model/observation.ts';
 import type { Reading } from '../../engine/model/reading.ts';
 import { preview, type Session, standing } from '../../engine/run/index.ts';
-import { observationText } from '../../engine/scale/index.ts';
+import { memberReading, observationText, observe, resolveScale } from '../../engine/scale/index.ts';
 import type { Understanding } from '../parts/understanding-line.tsx';
+import { doubtWords } from './doubt-words.ts';
+import { settleWords } from './settle-words.ts';
 
-const hints: Record<Reading['measure']['kind'], string> = {
+const hints: Record<Exclude<Reading['measure']['kind'], 'each'>, string> = {
   quantity: 'Type what the instrument shows: 4.98, 25,2M, 4k7, OL, 48..52, > 200k',
   options: 'Type the first letters, or press its number',
   codes: 'Type the code as it is shown',
+  beeps: 'Type what you hear: long short short, 1 long 2 short, 1-3-3, or none',
+  tries: 'Count with the buttons, or type how many of how many: 3 of 10',
 };
 
 /** How a text is understood, and the observation it makes; null while it makes none. */
-interface Understood {
+export interface Understood {
   readonly understanding: Understanding;
   readonly observation: Observation | null;
 }
 
 /** How the text in the field is understood for the reading that is asked, and where it leads. */
 export function understandingOf(session: Session, reading: Reading, typed: string): Understood {
-  if (typed.trim() === '') {
-    return { understanding: { state: 'empty', hint: hints[reading.measure.kind] }, observation: null };
-  }
+  if (typed.trim() === '') return nothingTyped(reading);
   const seen = preview(session, typed);
   if (!seen.ok) return { understanding: { state: 'refused', ...seen.refusal }, observation: null };
   const { observation, fraction, target, ways } = seen.value;
@@ -34,14 +37,41 @@ export function understandingOf(session: Session, reading: Reading, typed: strin
   return { understanding, observation };
 }
 
+/** The same for a reading that is taken here because another one waits for it. */
+export function understandingOutOfTurn(session: Session, reading: Reading, typed: string): Understood {
+  if (typed.trim() === '') return nothingTyped(reading);
+  const seen = observe(reading, session, typed, session.equipment);
+  if (!seen.ok) return { understanding: { state: 'refused', ...seen.refusal }, observation: null };
+  const words = observedWords(session, reading, seen.value);
+  return {
+    understanding: { state: 'understood', ...words, fraction: null, leads: [] },
+    observation: seen.value,
+  };
+}
+
+const nothingTyped = ({ measure }: Reading): Understood => ({
+  understanding: { state: 'empty', hint: hintOf(measure) },
+  observation: null,
+});
+
+/** A row is explained with its own names. */
+function hintOf(measure: Reading['measure']): string {
+  if (measure.kind !== 'each') return hints[measure.kind];
+  const [first = ''] = measure.members;
+  const value = measure.of.kind === 'options' ? (measure.of.options.at(-1)?.name ?? '') : '…';
+  return `Type them in any order: ${first} ${value}; rest ${measure.normal[0] ?? 'the same'}`;
+}
+
 /** The part of an understanding that the observation alone gives. */
 export function observedWords(session: Session, reading: Reading, observation: Observation) {
   const verdict = standing(session, reading.id, observation);
+  const by = settlers(reading, resolveScale(memberReading(reading), session), observation, session.equipment);
+  const doubts = [doubtWords(observation), settleWords(session, by)].filter((words) => words !== null);
   return {
     value: observationText(observation),
     bands: observation.bands,
     normal: reading.normal === 'any' || verdict === 'open' ? null : verdict === 'normal',
-    remarks: observation.remarks,
+    remarks: [...observation.remarks, ...doubts],
   };
 }
 

@@ -26,6 +26,10 @@ export function whyHere(session: Session): WhyHere | null {
       return { text: `Done: ${before.section.title}`, remark: [] };
     case 'fault':
       return afterFault(session, before.phase ?? '');
+    case 'call':
+      return { text: `Following "${before.section.procedureTitle}"`, remark: [] };
+    case 'hand-over':
+      return { text: `The job came here from "${before.loaded.tree.title}"`, remark: [] };
     case 'stop':
       return null;
   }

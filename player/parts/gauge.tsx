@@ -15,13 +15,14 @@ interface GaugeProps {
   readonly unit: string;
   /** The exact value it should have, if there is one. */
   readonly nominal: number | null;
-  readonly pointer: Pointer | null;
+  /** One for each value: many alike share a face. */
+  readonly pointers: readonly Pointer[];
   /** Bands the pointer's value may be in. */
   readonly read: readonly string[];
 }
 
 /** A scale like a panel meter's: bands side by side with their limits, and a pointer. */
-export function Gauge({ face, labels, unit, nominal, pointer, read }: GaugeProps): JSX.Element {
+export function Gauge({ face, labels, unit, nominal, pointers, read }: GaugeProps): JSX.Element {
   const box = useRef<HTMLDivElement>(null);
   const id = useId();
   const width = useWidth(box);
@@ -79,7 +80,9 @@ export function Gauge({ face, labels, unit, nominal, pointer, read }: GaugeProps
             {text}
           </text>
         ))}
-        {pointer !== null && <Needle arc={arc} face={face} pointer={pointer} thick={thick} em={em} />}
+        {pointers.map((pointer, index) => (
+          <Needle key={index} arc={arc} face={face} pointer={pointer} thick={thick} em={em} />
+        ))}
       </svg>
     </div>
   );

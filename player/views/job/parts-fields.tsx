@@ -8,20 +8,22 @@ interface PartLine {
 }
 
 interface PartsFieldsProps {
+  /** What to note of the place: `which capacitor`. */
+  readonly asks: string | null;
   readonly which: Signal<string>;
   readonly lines: Signal<readonly PartLine[]>;
 }
 
 /** Where the fault was, and every part that went in with what it cost. */
-export function PartsFields({ which, lines }: PartsFieldsProps): JSX.Element {
+export function PartsFields({ asks, which, lines }: PartsFieldsProps): JSX.Element {
   const change = (at: number, next: Partial<PartLine>) => {
     lines.value = lines.value.map((line, index) => (index === at ? { ...line, ...next } : line));
   };
   return (
     <div class="parts-fields">
       <TextField
-        label="Which one"
-        hint="pin, slot or part"
+        label={asks === null ? 'Which one' : `${asks.charAt(0).toUpperCase()}${asks.slice(1)}`}
+        {...(asks === null && { hint: 'pin, slot or part' })}
         value={which.value}
         onType={(text) => (which.value = text)}
       />

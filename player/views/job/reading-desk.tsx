@@ -1,27 +1,42 @@
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { expectationOf } from '../../../engine/run/index.ts';
-import { understandingOf } from '../../models/understanding-of.ts';
-import { Action } from '../../parts/action.tsx';
+import type { Reading } from '../../../engine/model/reading.ts';
+import { expectationOf, type Known, type ReadingQuestion, type Session } from '../../../engine/run/index.ts';
+import type { App } from '../../models/app.ts';
+import type { OpenJob } from '../../models/open-job.ts';
+import type { Understood } from '../../models/understanding-of.ts';
 import { UnderstandingLine } from '../../parts/understanding-line.tsx';
 import { useKeys } from '../../parts/use-keys.ts';
 import { AnswerRow } from './answer-row.tsx';
-import { BoardStateToggle } from './board-state-toggle.tsx';
 import { Desk } from './desk.tsx';
 import { KnownValue } from './known-value.tsx';
 import { ReadingFace } from './reading-face.tsx';
 import { ReadingHead } from './reading-head.tsx';
 import { ReadingWait } from './reading-wait.tsx';
-import type { StepProps } from './step-props.ts';
 import { useFieldFocus } from './use-field-focus.ts';
 
+interface ReadingDeskProps {
+  readonly app: App;
+  readonly job: OpenJob;
+  readonly session: Session;
+  readonly reading: Reading;
+  readonly place: ReadingQuestion['place'];
+  /** How many tries a proof asks for. */
+  readonly tries?: number | null;
+  /** Offered for one-key confirmation while nothing is typed. */
+  readonly known?: Known | null;
+  /** How what stands in the field is understood. */
+  readonly understood: Understood;
+  readonly foot: ComponentChildren;
+}
+
 /** The instrument: what it should read, the scale, the field, and how what is typed is understood. */
-export function ReadingDesk({ app, job, session, question }: StepProps<'reading'>): JSX.Element {
-  const { reading, purpose, known } = question;
+export function ReadingDesk(props: ReadingDeskProps): JSX.Element {
+  const { app, job, session, reading, place, tries = null, known = null, understood, foot } = props;
+  const { understanding, observation } = understood;
   const id = useId();
   const field = useFieldFocus(job);
   const typed = job.typed.value;
-  const { understanding, observation } = understandingOf(session, reading, typed);
   const expected = expectationOf(session, reading);
   const offersKnown = typed === '' && known !== null && known.bands.length > 0;
 
@@ -35,26 +50,31 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
   };
   useKeys({ '=': confirm });
 
-  const foot = (
-    <>
-      {purpose === 'check' && (
-        <Action rank="quiet" keys="Alt C" onAct={() => (job.dialog.value = { dialog: 'cannot-read' })}>
-          Cannot read
-        </Action>
-      )}
-      <BoardStateToggle job={job} session={session} />
-    </>
-  );
   return (
     <Desk job={job} foot={foot}>
-      <ReadingHead id={`${id}-expected`} session={session} question={question} expected={expected} />
-      <ReadingFace reading={reading} expected={expected} observation={observation} onType={type} />
+      <ReadingHead
+        id={`${id}-expected`}
+        session={session}
+        reading={reading}
+        place={place}
+        tries={tries}
+        expected={expected}
+      />
+      <ReadingFace
+        session={session}
+        reading={reading}
+        expected={expected}
+        tries={tries}
+        typed={typed}
+        observation={observation}
+        onType={type}
+      />
       <ReadingWait app={app} job={job} session={session} reading={reading} />
       <AnswerRow
         id={`${id}-field`}
         label={reading.is}
         typed={typed}
-        unit={reading.measure.kind === 'quantity' ? reading.measure.unit : null}
+        unit={unitOf(reading)}
         understanding={understanding}
         describedBy={`${id}-expected ${id}-line`}
         field={field}
@@ -71,3 +91,9 @@ export function ReadingDesk({ app, job, session, question }: StepProps<'reading'
     </Desk>
   );
 }
+
+/** The unit a bare number takes. */
+const unitOf = ({ measure }: Reading): string | null => {
+  const one = measure.kind === 'each' ? measure.of : measure;
+  return one.kind === 'quantity' && one.unit !== '' ? one.unit : null;
+};

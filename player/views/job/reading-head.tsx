@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import type { Reading } from '../../../engine/model/reading.ts';
 import type { Expectation, ReadingQuestion, Session } from '../../../engine/run/index.ts';
 import { becauseWords } from '../../models/because-words.ts';
 import { ExpectedPlate } from '../../parts/expected-plate.tsx';
@@ -7,14 +8,19 @@ interface ReadingHeadProps {
   /** Id of what the field is described by. */
   readonly id: string;
   readonly session: Session;
-  readonly question: ReadingQuestion;
+  readonly reading: Reading;
+  readonly place: ReadingQuestion['place'];
+  /** How many tries a proof asks for. */
+  readonly tries?: number | null;
   readonly expected: Expectation;
 }
 
 /** Which reading this is, and what it should read on this board now. */
-export function ReadingHead({ id, session, question, expected }: ReadingHeadProps): JSX.Element {
-  const { reading, place } = question;
+export function ReadingHead(props: ReadingHeadProps): JSX.Element {
+  const { id, session, reading, place, tries = null, expected } = props;
   const { settings } = session.loaded;
+  const nameOf = (missing: string) =>
+    missing === 'twin' ? 'what a known-good board shows' : (settings.get(missing)?.is ?? missing);
   return (
     <>
       <div class="desk-title">
@@ -27,10 +33,10 @@ export function ReadingHead({ id, session, question, expected }: ReadingHeadProp
       </div>
       <div id={id}>
         <ExpectedPlate
-          text={expected.text}
+          text={tries === null ? expected.text : `${tries} of ${tries}`}
           because={becauseWords(expected.because)}
           size={reading.measure.kind === 'quantity' ? 'hero' : 'large'}
-          missing={(expected.resolved?.missing ?? []).map((setting) => settings.get(setting)?.is ?? setting)}
+          missing={(expected.resolved?.missing ?? []).map(nameOf)}
           contradiction={expected.resolved?.contradiction ?? null}
         />
       </div>

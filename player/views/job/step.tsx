@@ -1,8 +1,10 @@
 import type { ComponentChildren, JSX } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Session } from '../../../engine/run/index.ts';
+import { freshFindings } from '../../models/fresh-findings.ts';
 import { whyHere } from '../../models/why-here.ts';
 import { Inlines } from '../../parts/inlines.tsx';
+import { CallCrumbs } from './call-crumbs.tsx';
 import { isTouch } from './is-touch.ts';
 import { useResolve } from './use-resolve.ts';
 
@@ -19,6 +21,7 @@ export function StepHead({ session, title, hasField = false, why = true }: StepH
   const heading = useRef<HTMLHeadingElement>(null);
   const resolve = useResolve(session);
   const because = why ? whyHere(session) : null;
+  const findings = freshFindings(session);
   useLayoutEffect(() => {
     window.scrollTo?.({ top: 0 });
     if (!hasField || isTouch()) heading.current?.focus({ preventScroll: true });
@@ -35,9 +38,17 @@ export function StepHead({ session, title, hasField = false, why = true }: StepH
           )}
         </p>
       )}
-      <h1 ref={heading} tabIndex={-1}>
-        {title}
-      </h1>
+      {findings.map((text) => (
+        <p key={text} class="finding" role="status">
+          {text}
+        </p>
+      ))}
+      <div class="step-title">
+        <CallCrumbs session={session} />
+        <h1 ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
+      </div>
     </>
   );
 }

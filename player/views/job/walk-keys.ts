@@ -13,6 +13,13 @@ export function walkKeys(job: OpenJob, question: Question): KeyTable {
     'Alt W': sheet('todo'),
     'Alt S': sheet('settings'),
     'Alt M': sheet('more'),
-    ...(question.ask === 'reading' && question.purpose === 'check' && { 'Alt C': sheet('cannot-read') }),
+    ...(canSayCannotRead(question) && { 'Alt C': sheet('cannot-read') }),
   };
+}
+
+/** A proof needs every reading. */
+function canSayCannotRead(question: Question): boolean {
+  if (question.ask === 'reading') return question.purpose === 'check';
+  const isCheck = 'section' in question && question.section?.kind === 'check';
+  return isCheck && (question.ask === 'arrange' || (question.ask === 'held' && question.reading !== null));
 }

@@ -54,7 +54,13 @@ function stepKey(question: Question): string {
       return `acknowledgement ${question.words}`;
     case 'remedy':
       return `remedy ${question.section.id} ${question.fault.id}`;
+    case 'arrange':
+      return `arrange ${question.section.id} ${question.reading.id}`;
+    case 'held':
+      return `held ${question.section.id} ${question.reading?.id ?? ''}`;
     case 'task':
+    case 'call':
+    case 'hand-over':
     case 'stop':
     case 'too-close':
     case 'aside':

@@ -43,8 +43,11 @@ async function sayBoard(page: Page, board: BoardState): Promise<void> {
   if (runs !== (board === 'running')) await page.keyboard.press('Alt+R');
 }
 
+/** What is said outside of the walk's own steps. */
+type Aside = 'open' | 'twin' | 'equip' | 'newer';
+
 /** Which keys give each kind of answer. Opening a job is a screen of its own: see `openByKeys`. */
-const keys: { readonly [Say in Exclude<Answer['say'], 'open'>]: ByKeys<Say> } = {
+const keys: { readonly [Say in Exclude<Answer['say'], Aside>]: ByKeys<Say> } = {
   value: async (page, { typed, board }) => {
     await sayBoard(page, board);
     await page.keyboard.type(typed);
@@ -93,14 +96,34 @@ const keys: { readonly [Say in Exclude<Answer['say'], 'open'>]: ByKeys<Say> } = 
     const ways = question.ask === 'too-close' ? question.ways : [];
     await page.keyboard.press(String(1 + ways.findIndex((way) => way.target === target)));
   },
+  arrange: pressMain,
+  override: async (page, { why }) => {
+    await tabAndPress(page, 'Go on all the same');
+    await write(page, why);
+    await page.keyboard.press('Enter');
+  },
+  runs: async (page, { touched }) => {
+    await page.keyboard.press('Alt+M');
+    await tabAndPress(page, 'It runs all of a sudden');
+    await write(page, touched);
+    await page.keyboard.press('Enter');
+  },
+  undone: (page, { undone }) =>
+    tabAndPress(
+      page,
+      { 'fails again': 'It fails again', 'still runs': 'It still runs', 'not tried': 'It cannot be undone' }[
+        undone
+      ],
+    ),
+  'hand-over': pressMain,
   wait: pressMain,
   done: async (page, _answer, session) => {
     const question = questionOf(session);
     const waits = question.ask === 'task' && question.section.wait > 0 && question.waitingSince === null;
     await (waits ? tabAndPress(page, 'Done, without waiting') : pressMain(page));
   },
-  remedied: async (page, { which, parts }) => {
-    await tabTo(page, 'Which one');
+  remedied: async (page, { which, parts }, session) => {
+    await tabTo(page, whichLabel(session));
     await page.keyboard.type(which);
     await writeParts(page, parts);
     await tabTo(page, 'It is done: prove it');
@@ -154,6 +177,13 @@ const keys: { readonly [Say in Exclude<Answer['say'], 'open'>]: ByKeys<Say> } = 
   },
 };
 
+/** What the field asks for where the tree says so. */
+function whichLabel(session: Session): string {
+  const question = questionOf(session);
+  const asks = question.ask === 'remedy' ? question.fault.which : null;
+  return asks === null ? 'Which one' : `${asks.charAt(0).toUpperCase()}${asks.slice(1)}`;
+}
+
 /** Every part in a line of its own: the author's lines are written over, those too many emptied. */
 async function writeParts(page: Page, parts: readonly Part[]): Promise<void> {
   for (const { what, cost } of parts) {
@@ -183,6 +213,8 @@ async function writeOver(page: Page, words: string): Promise<void> {
 
 /** Gives one answer to the page with the keyboard alone. Does not wait for what comes of it. */
 export function answerByKeys(page: Page, session: Session, answer: Answer): Promise<void> {
-  if (answer.say === 'open') throw new Error('expected the job to be open');
-  return (keys[answer.say] as ByKeys<typeof answer.say>)(page, answer as never, session);
+  const { say } = answer;
+  if (say === 'open' || say === 'twin' || say === 'equip' || say === 'newer')
+    throw new Error(`expected an answer of the walk, not "${say}"`);
+  return (keys[say] as ByKeys<typeof say>)(page, answer as never, session);
 }

@@ -14,7 +14,7 @@ function draw(pointer: Pointer | null, read: readonly string[] = []): HTMLElemen
       labels={['1', '65.34', '66.66']}
       unit="MHz"
       nominal={66}
-      pointer={pointer}
+      pointers={pointer === null ? [] : [pointer]}
       read={read}
     />,
     root,

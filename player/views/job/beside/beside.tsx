@@ -1,7 +1,14 @@
 import type { JSX } from 'preact';
 import { openWorkOf } from '../../../../engine/job/index.ts';
-import { faultStandings, pathOf, type Session } from '../../../../engine/run/index.ts';
+import {
+  type Finding,
+  faultStandings,
+  findings,
+  pathOf,
+  type Session,
+} from '../../../../engine/run/index.ts';
 import type { App } from '../../../models/app.ts';
+import { findingWords } from '../../../models/finding-words.ts';
 import type { OpenJob } from '../../../models/open-job.ts';
 import { readingRows } from '../../../models/reading-rows.ts';
 import { Ledger } from '../../../parts/ledger.tsx';
@@ -30,8 +37,21 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
   const tried = standings.filter(({ state }) => state === 'mended' || state === 'put aside');
   const path = pathOf(session.position);
   const work = openWorkOf(session.entries);
+  const found = findings(session);
   return (
     <aside class="beside" aria-label="What is known so far">
+      {found.length > 0 && (
+        <Ledger title="What they say together" count={found.length} open={open}>
+          <ul class="rows">
+            {found.map((finding) => (
+              <li key={finding.reading.id} class="row">
+                <span class="row-fault">{findingWords(finding)}</span>
+                <span class="row-more">from {fromWords(session, finding)}</span>
+              </li>
+            ))}
+          </ul>
+        </Ledger>
+      )}
       <Ledger title="Read so far" count={rows.length} open={open}>
         <ReadingList
           rows={rows}
@@ -72,3 +92,8 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
     </aside>
   );
 }
+
+const fromWords = ({ loaded }: Session, { from, reading }: Finding): string => {
+  const names = from.length > 0 ? from.map((known) => known.reading) : [reading.id];
+  return names.map((id) => loaded.readings.get(id)?.is ?? id).join(', ');
+};

@@ -57,7 +57,10 @@ function Row({ row, onRetake }: RowProps): JSX.Element {
           row.expected !== '' &&
           `should be ${asShown(row.expected)}`}
         {row.given && ' · from the symptom'}
-        {row.looks > 1 && ` · read ${row.looks} times`}
+        {row.from === 'readings' && ' · computed'}
+        {row.from === 'procedure' && ' · what the procedure found'}
+        {row.doubt !== null && ` · ${asShown(row.doubt)}`}
+        {row.looks > 1 && row.from === null && ` · read ${row.looks} times`}
         {row.stale && ' · the board was set otherwise'}
       </span>
       {row.of !== null && (

@@ -15,7 +15,7 @@ interface Line {
 
 /** Everything that can be done with a job besides the step that is due. */
 export function MoreSheet({ app, job, session, onClose }: SheetProps<'more'>): JSX.Element {
-  const open = (dialog: 'note' | 'todo' | 'settings' | 'go' | 'close' | 'reopen') => () => {
+  const open = (dialog: 'note' | 'todo' | 'settings' | 'runs' | 'go' | 'close' | 'reopen') => () => {
     job.dialog.value = { dialog } satisfies DialogName;
   };
   const closed = session.closed !== null;
@@ -30,7 +30,10 @@ export function MoreSheet({ app, job, session, onClose }: SheetProps<'more'>): J
     },
     ...(closed
       ? []
-      : [{ text: 'Go on at another step', means: 'a detour; what was read stays known', act: open('go') }]),
+      : [
+          { text: 'Go on at another step', means: 'a detour; what was read stays known', act: open('go') },
+          { text: 'It runs all of a sudden', means: 'say what was touched last', act: open('runs') },
+        ]),
     {
       text: 'Record',
       means: 'the page for the owner and the bench copy',

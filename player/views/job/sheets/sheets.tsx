@@ -5,12 +5,15 @@ import { CloseSheet } from './close-sheet.tsx';
 import { GoSheet } from './go-sheet.tsx';
 import { MoreSheet } from './more-sheet.tsx';
 import { RetakeSheet } from './retake-sheet.tsx';
+import { RunsSheet } from './runs-sheet.tsx';
 import { SettingsSheet } from './settings-sheet.tsx';
 import type { SheetProps } from './sheet-props.ts';
+import { UndoneSheet } from './undone-sheet.tsx';
 import {
   CannotReadSheet,
   DeclineSheet,
   NoteSheet,
+  OverrideSheet,
   ReopenSheet,
   StrikeSheet,
   TodoSheet,
@@ -25,6 +28,9 @@ const sheets: { readonly [Name in DialogName['dialog']]: ComponentType<SheetProp
   close: CloseSheet,
   reopen: ReopenSheet,
   decline: DeclineSheet,
+  override: OverrideSheet,
+  runs: RunsSheet,
+  undone: UndoneSheet,
   settings: SettingsSheet,
   'change-setting': ChangeSettingSheet,
   retake: RetakeSheet,

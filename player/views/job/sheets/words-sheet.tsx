@@ -19,6 +19,8 @@ interface WordsSheetProps {
   readonly tall?: boolean;
   readonly answer: (words: string) => Answer;
   readonly onClose: () => void;
+  /** Once the answer is entered; it closes otherwise. */
+  readonly onDone?: () => void;
   readonly children?: ComponentChildren;
 }
 
@@ -35,12 +37,13 @@ export function WordsSheet(props: WordsSheetProps): JSX.Element {
     tall = false,
     answer,
     onClose,
+    onDone = onClose,
     children,
   } = props;
   const words = useSignal('');
   const ready = !needsWords || words.value.trim() !== '';
   const commit = async (text: string) => {
-    if (await job.answer(answer(text.trim()))) onClose();
+    if (await job.answer(answer(text.trim()))) onDone();
   };
   return (
     <Dialog title={title} onClose={onClose}>

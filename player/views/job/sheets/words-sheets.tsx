@@ -64,6 +64,22 @@ export function DeclineSheet({ job, onClose }: SheetProps<'decline'>): JSX.Eleme
   );
 }
 
+export function OverrideSheet({ job, onClose }: SheetProps<'override'>): JSX.Element {
+  return (
+    <WordsSheet
+      job={job}
+      title="Go on all the same"
+      label="Why it can be done without"
+      hint="It stands in the record, and counts for this visit alone"
+      offers={['seen before this job', 'supply with a current limit']}
+      act="Go on"
+      needsWords
+      answer={(why) => ({ say: 'override', why })}
+      onClose={onClose}
+    />
+  );
+}
+
 export function ReopenSheet({ job, onClose }: SheetProps<'reopen'>): JSX.Element {
   return (
     <WordsSheet

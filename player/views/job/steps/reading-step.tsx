@@ -1,9 +1,13 @@
 import type { JSX } from 'preact';
 import { useEffect } from 'preact/hooks';
+import { conditionsShown } from '../../../models/conditions-shown.ts';
 import { powerBefore } from '../../../models/power-before.ts';
+import { understandingOf } from '../../../models/understanding-of.ts';
+import { Action } from '../../../parts/action.tsx';
 import { ConditionStrip } from '../../../parts/condition-strip.tsx';
 import { Prose } from '../../../parts/prose.tsx';
 import { TouchPoints } from '../../../parts/touch-points.tsx';
+import { BoardStateToggle } from '../board-state-toggle.tsx';
 import { ProofList } from '../proof-list.tsx';
 import { QuietHazards } from '../quiet-hazards.tsx';
 import { ReadingDesk } from '../reading-desk.tsx';
@@ -12,14 +16,23 @@ import type { StepProps } from '../step-props.ts';
 import { useResolve } from '../use-resolve.ts';
 
 /** One reading of a check or a proof. */
-export function ReadingStep(props: StepProps<'reading'>): JSX.Element {
-  const { session, question } = props;
-  const { section, reading, purpose } = question;
+export function ReadingStep({ app, job, session, question }: StepProps<'reading'>): JSX.Element {
+  const { section, reading, purpose, known, place, tries, lacks } = question;
   const resolve = useResolve(session);
   const before = powerBefore(session);
   const proof = purpose === 'proof';
   // The next reading is taken elsewhere: what to touch comes into sight again.
   useEffect(() => window.scrollTo?.({ top: 0 }), [reading.id]);
+  const foot = (
+    <>
+      {!proof && (
+        <Action rank="quiet" keys="Alt C" onAct={() => (job.dialog.value = { dialog: 'cannot-read' })}>
+          Cannot read
+        </Action>
+      )}
+      <BoardStateToggle job={job} session={session} />
+    </>
+  );
   return (
     <>
       <StepBody>
@@ -32,9 +45,16 @@ export function ReadingStep(props: StepProps<'reading'>): JSX.Element {
         <ConditionStrip
           power={reading.power}
           changed={reading.power !== null && before !== null && before !== reading.power}
+          conditions={conditionsShown(session, reading.when)}
           tools={reading.with}
           setUp={reading.set}
         />
+        {lacks !== null && (
+          <p class="lacks">
+            There is no {lacks} at this bench.{' '}
+            {proof ? 'The proof waits until there is one.' : 'Say "Cannot read" to go on as far as it goes.'}
+          </p>
+        )}
         <TouchPoints points={reading.points} tools={reading.with} />
         <QuietHazards session={session} />
         {proof ? (
@@ -43,7 +63,11 @@ export function ReadingStep(props: StepProps<'reading'>): JSX.Element {
           <Prose blocks={section.blocks} resolve={resolve} />
         )}
       </StepBody>
-      <ReadingDesk key={reading.id} {...props} />
+      <ReadingDesk
+        key={reading.id}
+        {...{ app, job, session, reading, place, tries, known, foot }}
+        understood={understandingOf(session, reading, job.typed.value)}
+      />
     </>
   );
 }

@@ -51,7 +51,7 @@ export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX
             mend();
           }}
         >
-          <PartsFields which={which} lines={lines} />
+          <PartsFields asks={fault.which} which={which} lines={lines} />
         </form>
       </StepBody>
       <Desk

@@ -1,6 +1,8 @@
 import type { JSX } from 'preact';
+import { conditionsShown } from '../../../models/conditions-shown.ts';
 import { minutesText } from '../../../models/minutes-text.ts';
 import { Action } from '../../../parts/action.tsx';
+import { ConditionStrip } from '../../../parts/condition-strip.tsx';
 import { Inlines } from '../../../parts/inlines.tsx';
 import { Prose } from '../../../parts/prose.tsx';
 import { Desk } from '../desk.tsx';
@@ -20,6 +22,13 @@ export function TaskStep({ app, job, session, question }: StepProps<'task'>): JS
     <>
       <StepBody>
         <StepHead session={session} title={section.title} />
+        <ConditionStrip
+          power={null}
+          changed={false}
+          conditions={conditionsShown(session, section.sets)}
+          tools={[]}
+          setUp={null}
+        />
         <p class="task">
           <Inlines inlines={section.task} resolve={resolve} />
         </p>

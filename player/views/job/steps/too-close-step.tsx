@@ -2,7 +2,9 @@ import type { JSX } from 'preact';
 import { latest } from '../../../../engine/run/index.ts';
 import { lastLook } from '../../../models/last-look.ts';
 import { openWayWords } from '../../../models/open-way-words.ts';
+import { unsettledWords } from '../../../models/unsettled-words.ts';
 import { Action } from '../../../parts/action.tsx';
+import { asShown } from '../../../parts/as-shown.ts';
 import { useKeys } from '../../../parts/use-keys.ts';
 import { Desk } from '../desk.tsx';
 import { MainAction } from '../main-action.tsx';
@@ -11,10 +13,13 @@ import type { StepProps } from '../step-props.ts';
 
 /** The readings leave more than one way open: measure again, or go on as if. */
 export function TooCloseStep({ job, session, question }: StepProps<'too-close'>): JSX.Element {
-  const { section, ways } = question;
+  const { section, ways, unsettled } = question;
   const { readings, sections } = session.loaded;
   const open = section.readings.filter((id) => (latest(session, id)?.bands.length ?? 0) !== 1);
-  const names = open.map((id) => readings.get(id)?.is ?? id);
+  const unread = open.filter((id) => !unsettled.some(({ reading }) => reading.id === id));
+  const settings = unsettled
+    .flatMap(({ by }) => by)
+    .flatMap((settler) => (settler.kind === 'setting' ? [settler.setting] : []));
   const measureAgain = () => {
     const reading = open.find((id) => session.position.taken.has(id));
     const of = reading === undefined ? -1 : lastLook(session, reading);
@@ -29,10 +34,28 @@ export function TooCloseStep({ job, session, question }: StepProps<'too-close'>)
     <>
       <StepBody>
         <StepHead session={session} title="Too close to call" why={false} />
-        <p>
-          {names.length > 0 ? `${names.join(' and ')} can lie in more than one band. ` : ''}A finer range, a
-          better contact or the average of five readings would settle it.
-        </p>
+        {unsettled.map((one) => {
+          const { what, settle } = unsettledWords(session, one);
+          return (
+            <div key={one.reading.id} class="unsettled">
+              <p>
+                <strong>{one.reading.is}</strong>: {asShown(what)}.
+              </p>
+              <p>{asShown(settle)}.</p>
+            </div>
+          );
+        })}
+        {unread.length > 0 && (
+          <p>
+            {unread.map((id) => readings.get(id)?.is ?? id).join(' and ')} {unread.length > 1 ? 'are' : 'is'}{' '}
+            not known, and the way depends on it.
+          </p>
+        )}
+        {[...new Set(settings)].map((setting) => (
+          <Action key={setting} onAct={() => (job.dialog.value = { dialog: 'change-setting', setting })}>
+            Say what it is: {session.loaded.settings.get(setting)?.is ?? setting}
+          </Action>
+        ))}
         <ul class="ways">
           {ways.map((way, index) => (
             <li key={way.target}>

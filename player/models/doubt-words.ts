@@ -1,0 +1,6 @@
+import type { Observation } from '../../engine/model/observation.ts';
+import { printQuantity } from '../../engine/quantity/index.ts';
+
+/** `± 44 mV with the bench meter`; null where nothing is known of the instrument. */
+export const doubtWords = ({ doubt }: Pick<Observation, 'doubt'>): string | null =>
+  doubt === null ? null : `± ${printQuantity(doubt.plusMinus)} with the ${doubt.instrument}`;
