@@ -1,6 +1,7 @@
 import { analysisWords } from '../../../engine/diagnostics/analysis-words.ts';
 import { boardWords } from '../../../engine/diagnostics/board-words.ts';
 import { bodyWords } from '../../../engine/diagnostics/body-words.ts';
+import { caseWords } from '../../../engine/diagnostics/case-words.ts';
 import { describe } from '../../../engine/diagnostics/describe.ts';
 import type { DiagnosticCode } from '../../../engine/diagnostics/diagnostic.ts';
 import { fileWords } from '../../../engine/diagnostics/file-words.ts';
@@ -21,6 +22,7 @@ const groups: readonly { readonly title: string; readonly words: object }[] = [
   { title: 'The tree as a whole', words: treeRuleWords },
   { title: 'Walks through the tree', words: analysisWords },
   { title: 'Board sheets', words: boardWords },
+  { title: 'Cases', words: caseWords },
 ];
 
 const introduction = `# What the checker says
