@@ -78,7 +78,7 @@ function randomReadings(die: Dice): readonly Reading[] {
     const inputs = readings.filter(() => die.chance(0.7));
     if (like !== null && like.from === null) {
       readings.push({ ...like, id: `r${at}`, like: like.id, when, onlyIf });
-    } else if (at === count - 1 && inputs.length > 0 && die.chance(0.6)) {
+    } else if (inputs.length > 0 && die.chance(0.3)) {
       readings.push({
         ...plain,
         normal: ['good'],
