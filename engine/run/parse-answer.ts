@@ -115,6 +115,15 @@ function bare(session: Session, text: string): Taken<Answer> {
   }
   if (question.ask === 'reading' || question.ask === 'held' || question.ask === 'arrange')
     return { ok: true, value: { say: 'value', reading: null, ...boardState(text, session) } };
+  const [unsettled, ...others] = question.ask === 'too-close' ? question.unsettled : [];
+  const before = unsettled && others.length === 0 ? latest(session, unsettled.reading.id) : null;
+  // One reading leaves the check open, and it was looked at once more.
+  if (before !== null && before.observation !== null && unsettled?.reading.from === null) {
+    return {
+      ok: true,
+      value: { say: 'retake', of: before.entry, manner: 'again', ...boardState(text, session) },
+    };
+  }
   return { ok: false, refusal: { text: `"${text}" was not understood`, offers: offersFor(session) } };
 }
 
@@ -126,7 +135,7 @@ const offers: Readonly<Record<Question['ask'], readonly string[]>> = {
   held: ['a value of what must be seen first', 'override: why', 'back'],
   symptom: ['yes', 'no'],
   acknowledgement: ['acknowledge'],
-  'too-close': ['as if SECTION', 'back'],
+  'too-close': ['as if SECTION', 'a value once more', 'back'],
   task: ['done', 'back'],
   call: ['done', 'back'],
   'hand-over': ['hand over', 'back'],

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
-import { benchTree } from '../helpers/bench.ts';
+import { benchTree, wholeTree } from '../helpers/bench.ts';
+import { callTree } from '../helpers/call-tree.ts';
 import { shippedTrees } from '../helpers/shipped-trees.ts';
 import { allChoices, everySetting, walkFault } from '../helpers/walk-fault.ts';
 import { mangledTexts } from '../properties/mangled-texts.ts';
@@ -17,6 +18,14 @@ test('100,000 random bodies give the same syntax in slices as in one piece', () 
 
 test('a session keeps its laws on 20,000 random walks', () => {
   randomWalks(benchTree(), 20_000);
+});
+
+test('a session keeps its laws on 10,000 random walks where readings are held back, arranged, computed and in doubt', () => {
+  randomWalks(wholeTree(), 10_000);
+});
+
+test('a session keeps its laws on 5,000 random walks through calls', () => {
+  randomWalks(callTree(), 5000);
 });
 
 describe.each(shippedTrees)('$id', ({ tree }) => {

@@ -1,4 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { compileTree } from '../../../engine/compile.ts';
+import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
 import { latest, machineValue, pathOf, questionOf, replay } from '../../../engine/run/index.ts';
 import { refusalOf, say, walk } from '../../helpers/bench.ts';
 import { callTree } from '../../helpers/call-tree.ts';
@@ -76,5 +79,60 @@ describe('a call', () => {
     const again = replay(tree, JSON.parse(JSON.stringify(session.entries)));
     expect(machineValue(again)).toEqual(machineValue(session));
     expect(again.history).toEqual(session.history);
+  });
+});
+
+describe('the procedure of the language reference', () => {
+  const [, procedure = ''] =
+    /```markdown\n(---\nformat: 1\nkind: procedure[^]*?)```/.exec(
+      readFileSync('schema/procedures.md', 'utf8'),
+    ) ?? [];
+  const text = `---
+format: 1
+kind: tree
+title: A rail is down
+symptom: Nothing happens
+boards: [586]
+conditions: { cards: [in, out] }
+readings:
+  v5: { is: 5 V, unit: V, scale: none < 0.5 V < low < 4.75 V < good < 5.25 V < high, normal: good, source: common practice }
+---
+
+## Rails
+
+Read \`v5\`.
+
+- good → [Fine](#fine)
+- otherwise → [Find the short](#find-the-short)
+
+## Find the short
+
+Follow [Short on a rail](short.md) with \`rail\` = \`v5\`, \`limit\` = \`10 Ω\`.
+
+- found → [Shorted](#shorted)
+- not found → [Fine](#fine)
+
+## Shorted
+
+Stop: Change the part.
+
+## Fine
+
+Stop: The supply is up.
+`;
+  const library = {
+    text: (path: string) => (path === 'short.md' ? procedure : null),
+    picture: () => null,
+  };
+  const compiled = compileTree(text, { id: 'rail', path: 'rail.md', library }).tree as CompiledTree;
+
+  test('is walked from a tree, changes its conditions, and leads back with its end', () => {
+    const session = walk(compiled, 'open: x', '1 V', 'done', '5 Ω');
+    expect(session.position.section?.id).toBe('find-the-short.pull-the-cards');
+    const found = ['done', '5 Ω'].reduce(say, session);
+    expect(found.position.section?.id).toBe('shorted');
+    expect(found.position.conditions).toEqual({ cards: 'out' });
+    expect(endOf(found, 'find-the-short')).toEqual(['found']);
+    expect(latest(found, 'r_gnd of v5, 10 Ω')).toMatchObject({ bands: ['low'] });
   });
 });

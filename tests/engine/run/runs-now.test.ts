@@ -68,6 +68,15 @@ describe('many alike, beeps and counts', () => {
     });
   });
 
+  test('left open by too few tries, go on as soon as there were enough', () => {
+    const open = ['go how-often', '10 of 10'].reduce(say, started('none'));
+    const session = say(open, '20 of 20');
+    expect(session.entries.at(-1)).toMatchObject({ kind: 'retaken', manner: 'again' });
+    expect(session.position.section?.id).toBe('stop-here');
+    expect(session.history.get('starts')).toHaveLength(2);
+    expect(say(session, 'back').position.section?.id).toBe('how-often');
+  });
+
   test('in a proof ask for as many tries as it says, and take one failure as it is', () => {
     const session = ['go a-joint', 'remedied', 'all moves'].reduce(say, started('none'));
     expect(questionOf(session)).toMatchObject({ reading: { id: 'starts' }, purpose: 'proof', tries: 20 });
