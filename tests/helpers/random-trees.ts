@@ -69,7 +69,9 @@ function randomReadings(die: Dice): readonly Reading[] {
     const bands = die.chance(0.5) ? ['none', 'good'] : [...bandNames];
     const normal = die.chance(0.15) ? 'any' : die.chance(0.2) ? bands.slice(1) : ['good'];
     const plain = plainReading(`r${at}`, { kind: 'options', options: options(bands) }, normal);
-    const needs = readings.filter(() => die.chance(0.25)).map((needed) => needOf(needed, die));
+    const needs = readings
+      .filter(({ from }) => die.chance(from === null ? 0.25 : 0.8))
+      .map((needed) => needOf(needed, die));
     const hidden = needs.length === 0 ? null : die.chance(0.8) ? 'none' : null;
     const onlyIf = readings.filter(() => die.chance(0.08)).map((needed) => needOf(needed, die));
     const when: Readonly<Record<string, string>> = die.chance(0.1) ? { cards: die.pick(['in', 'out']) } : {};
@@ -78,7 +80,7 @@ function randomReadings(die: Dice): readonly Reading[] {
     const inputs = readings.filter(() => die.chance(0.7));
     if (like !== null && like.from === null) {
       readings.push({ ...like, id: `r${at}`, like: like.id, when, onlyIf });
-    } else if (inputs.length > 0 && die.chance(0.3)) {
+    } else if (inputs.length > 0 && die.chance(0.4)) {
       readings.push({
         ...plain,
         normal: ['good'],
