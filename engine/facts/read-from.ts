@@ -6,6 +6,7 @@ import type { Setting } from '../model/setting.ts';
 import type { TextProblem } from '../model/text-problem.ts';
 import type { FactsContext } from './facts-context.ts';
 import { placeInText } from './place-in-text.ts';
+import { renameFix } from './rename-fix.ts';
 import { textProblems } from './text-problems.ts';
 
 /** What a derived reading is computed from; null where it cannot be read. */
@@ -63,7 +64,7 @@ function tell(
   const span = placeInText(text, whole, problem) ?? whole;
   if (problem.code === 'unknown-name') {
     const { name, near } = problem;
-    context.at(span, { code: 'no-input-named', name, near });
+    context.at(span, { code: 'no-input-named', name, near }, renameFix(span, name, near));
   } else if (problem.code === 'not-a-number') {
     const of = readings.has(problem.name) ? 'reading' : 'setting';
     context.at(span, { code: 'input-not-number', name: problem.name, of });

@@ -3,6 +3,7 @@ import type { Path } from '../model/front-matter.ts';
 import { nearest } from '../names/nearest.ts';
 import type { FactsContext } from './facts-context.ts';
 import { isTable, numberOf } from './raw.ts';
+import { renameFix } from './rename-fix.ts';
 
 /** `18`, or by board class `{ 486: 18, 586: 3 }`; over all classes it is then their mean.
  *  @param boards the classes there are; null where any can be meant */
@@ -16,7 +17,8 @@ export function readWeight(
   const given = context.keysOf(path, raw).flatMap((name) => {
     if (boards !== null && !boards.includes(name)) {
       const near = nearest(name.slice(0, 60), boards);
-      context.atKey([...path, name], { code: 'no-class-named', name, boards, near });
+      const span = context.spanOf([...path, name], 'key');
+      context.at(span, { code: 'no-class-named', name, boards, near }, renameFix(span, name, near));
     }
     const weight = numberOf(raw[name]);
     return weight === null ? [] : [[name, weight] as const];

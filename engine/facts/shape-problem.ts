@@ -7,6 +7,7 @@ import { nearest } from '../names/nearest.ts';
 import type { FactsContext } from './facts-context.ts';
 import { isMisspelt } from './is-misspelt.ts';
 import { isTable, tableOf } from './raw.ts';
+import { renameFix } from './rename-fix.ts';
 
 /** What the schema validator found, told at its place in the file. */
 export function shapeProblem(error: ErrorObject, context: FactsContext): void {
@@ -52,7 +53,7 @@ const wordWanted: Told = ({ path, key, context, data, params }) => {
   context.atValue(
     path,
     { code: 'word-wanted', key, text, words, near },
-    renaming(context.spanOf(path), text, near),
+    renameFix(context.spanOf(path), text, near),
   );
 };
 
@@ -81,16 +82,9 @@ const problems: Readonly<Record<string, Told>> = {
       keys.filter((one) => !isTable(data) || !(one in data)),
     );
     const span = context.spanOf([...path, key], 'key');
-    context.at(span, { code: 'unknown-key', key, near, keys }, renaming(span, key, near));
+    context.at(span, { code: 'unknown-key', key, near, keys }, renameFix(span, key, near));
   },
 };
-
-/** The fix where only one word can be meant, and the wrong one stands there without quotes. */
-function renaming(span: Span, written: string, near: readonly string[]): { readonly fix?: Fix } {
-  const [only] = near;
-  if (only === undefined || near.length > 1 || span.to - span.from !== written.length) return {};
-  return { fix: { title: `Write "${only}"`, edits: [{ ...span, insert: only }] } };
-}
 
 /** The fix where a list is wanted, and its only item stands there without brackets. */
 function bracketing(span: Span, data: unknown, types: readonly unknown[]): { readonly fix?: Fix } {
