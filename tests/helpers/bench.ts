@@ -1,12 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { compileTree } from '../../engine/compile.ts';
+import { emptyLibrary } from '../../engine/library/library.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import type { Entry } from '../../engine/model/entry.ts';
 import { apply, entryFor, type Parts, parseAnswer, replay, type Session } from '../../engine/run/index.ts';
 
 /** Compiles `text`; a tree with errors fails the test with all of them. */
-export function treeOf(text: string, id = 'test'): CompiledTree {
-  const { tree, diagnostics } = compileTree(text, { id });
+export function treeOf(text: string, id = 'test', library = emptyLibrary): CompiledTree {
+  const { tree, diagnostics } = compileTree(text, { id, library });
   if (tree === null) throw new Error(diagnostics.map((one) => JSON.stringify(one)).join('\n'));
   return tree;
 }

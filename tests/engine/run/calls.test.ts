@@ -1,9 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { compileTree } from '../../../engine/compile.ts';
-import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
 import { latest, machineValue, pathOf, questionOf, replay } from '../../../engine/run/index.ts';
-import { refusalOf, say, walk } from '../../helpers/bench.ts';
+import { refusalOf, say, treeOf, walk } from '../../helpers/bench.ts';
 import { callTree } from '../../helpers/call-tree.ts';
 
 const tree = callTree();
@@ -84,7 +82,7 @@ describe('a call', () => {
 
 describe('the procedure of the language reference', () => {
   const [, procedure = ''] =
-    /```markdown\n(---\nformat: 1\nkind: procedure[^]*?)```/.exec(
+    /```markdown\n(---\nformat: 1\nkind: procedure[\s\S]*?)```/.exec(
       readFileSync('schema/procedures.md', 'utf8'),
     ) ?? [];
   const text = `---
@@ -96,6 +94,8 @@ boards: [586]
 conditions: { cards: [in, out] }
 readings:
   v5: { is: 5 V, unit: V, scale: none < 0.5 V < low < 4.75 V < good < 5.25 V < high, normal: good, source: common practice }
+faults:
+  part: { is: A part shorts the rail, shows: { v5: low, find-the-short: found }, source: common practice }
 ---
 
 ## Rails
@@ -114,7 +114,11 @@ Follow [Short on a rail](short.md) with \`rail\` = \`v5\`, \`limit\` = \`10 Ω\`
 
 ## Shorted
 
-Stop: Change the part.
+Fault \`part\`.
+
+Change the part.
+
+Prove \`v5\`.
 
 ## Fine
 
@@ -124,7 +128,7 @@ Stop: The supply is up.
     text: (path: string) => (path === 'short.md' ? procedure : null),
     picture: () => null,
   };
-  const compiled = compileTree(text, { id: 'rail', path: 'rail.md', library }).tree as CompiledTree;
+  const compiled = treeOf(text, 'rail', library);
 
   test('is walked from a tree, changes its conditions, and leads back with its end', () => {
     const session = walk(compiled, 'open: x', '1 V', 'done', '5 Ω');
