@@ -1,9 +1,8 @@
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import { emitCompiledTree } from './emit/emit-compiled-tree.ts';
-import { readFacts } from './facts/index.ts';
-import { besideShelf } from './foreign/beside-shelf.ts';
 import { inOrder, isError } from './foreign/in-order.ts';
-import { type OpenFile, openFile } from './foreign/open-file.ts';
+import { Memory } from './foreign/memory.ts';
+import type { OpenFile } from './foreign/open-file.ts';
 import { readBeside } from './foreign/read-beside.ts';
 import type { Shelf } from './foreign/shelf.ts';
 import { emptyLibrary, type Library } from './library/library.ts';
@@ -33,6 +32,8 @@ interface Place {
   /** Where the file stands in the library: what it names is looked for from there. */
   readonly path?: string;
   readonly library?: Library;
+  /** What was made of this file before: after an edit only what changed is made again. */
+  readonly memory?: Memory;
 }
 
 /**
@@ -44,17 +45,22 @@ interface Place {
  *
  * Never throws, whatever the text; reports everything that is wrong with it at once.
  */
-export function compileTree(
-  text: string,
-  { id, path = `${id}.md`, library = emptyLibrary }: Place,
-): Compiled {
-  const { linked, diagnostics } = examineTree(openFile(text), path, besideShelf(library));
+export function compileTree(text: string, place: Place): Compiled {
+  const { linked, diagnostics } = examine(text, place);
   const isSound = linked !== null && !diagnostics.some(isError);
-  return { tree: isSound ? emitCompiledTree(linked, id) : null, diagnostics };
+  return { tree: isSound ? emitCompiledTree(linked, place.id) : null, diagnostics };
 }
 
-/** The way as far as it can be told what is wrong with the file. */
-export function examineTree(file: OpenFile, path: string, shelf: Shelf): Examined {
+/** The way as far as it can be told what is wrong with the file: what an editor asks for at each keystroke. */
+export function examine(
+  text: string,
+  { id, path = `${id}.md`, library = emptyLibrary, memory = new Memory() }: Place,
+): Examined {
+  return examineTree(memory.open(text), path, memory.shelfOf(library), memory);
+}
+
+/** The same for a file that is open already. */
+export function examineTree(file: OpenFile, path: string, shelf: Shelf, memory = new Memory()): Examined {
   const { source, front } = file;
   if (front === null) return { linked: null, diagnostics: inOrder(source.diagnostics) };
   const kind = otherKind(front.value);
@@ -62,9 +68,9 @@ export function examineTree(file: OpenFile, path: string, shelf: Shelf): Examine
     return { linked: null, diagnostics: inOrder([...source.diagnostics, ...front.diagnostics, kind]) };
   const { body } = file;
   const beside = readBeside(file, path, 'tree', shelf);
-  const facts = readFacts(front.value, beside.value.foreign);
+  const facts = memory.factsOf(front.value, beside.value.foreign);
   const placeOf = (table: string, name: string) => front.value.spanOf([table, name], 'key');
-  const linked = linkTree(facts.value, placeOf, body.value, beside.value);
+  const linked = linkTree(facts.value, placeOf, body.value, beside.value, memory.links);
   const rules = { diagnostics: checkRules(linked.value) };
   const stages = [source, front, body, beside, facts, linked, rules];
   return { linked: linked.value, diagnostics: inOrder(stages.flatMap((stage) => stage.diagnostics)) };

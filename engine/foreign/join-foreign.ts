@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Staged } from '../diagnostics/staged.ts';
-import type { ForeignFacts } from '../model/foreign-facts.ts';
+import { type ForeignFacts, noForeignFacts } from '../model/foreign-facts.ts';
 import type { Span } from '../model/span.ts';
 
 /** What one file gives to another. */
@@ -19,6 +19,7 @@ type Named = { readonly id: string };
 
 /** Everything that several files give. A name that two of them mean differently is told where the second is named. */
 export function joinForeign(gifts: readonly Gift[]): Staged<ForeignFacts> {
+  if (gifts.length === 0) return { value: noForeignFacts, diagnostics: [] };
   const diagnostics: Diagnostic[] = [];
   const joined = tables.map((table) => [table, join(table, gifts, diagnostics)]);
   return { value: Object.fromEntries(joined) as unknown as ForeignFacts, diagnostics };

@@ -6,6 +6,7 @@ import type { BodySyntax } from '../read/body-syntax.ts';
 import { readBody } from '../read/read-body.ts';
 import { readSection } from '../read/read-section.ts';
 import type { SectionSyntax } from '../read/section-syntax.ts';
+import { type ScanSlice, scanSlice } from '../source/scan-slice.ts';
 import { splitSource } from '../source/split-source.ts';
 
 /** A file as far as it can be read without looking at any other. */
@@ -21,11 +22,12 @@ export interface OpenFile {
 
 /** How the parts of a file are read; a memory may know them already. */
 export interface Readers {
+  readonly scan: ScanSlice;
   readonly front: (slice: Slice) => Staged<FrontMatter>;
   readonly section: (text: string) => Staged<SectionSyntax>;
 }
 
-const afresh: Readers = { front: parseFrontMatter, section: readSection };
+const afresh: Readers = { scan: scanSlice, front: parseFrontMatter, section: readSection };
 
 /** Cuts a file and reads its parts:
  *
@@ -33,7 +35,7 @@ const afresh: Readers = { front: parseFrontMatter, section: readSection };
  *                   → head and sections
  */
 export function openFile(text: string, readers: Readers = afresh): OpenFile {
-  const source = splitSource(text, openBlock);
+  const source = splitSource(text, openBlock, readers.scan);
   const front = source.value.front && readers.front(source.value.front);
   let body: Staged<BodySyntax> | null = null;
   return {

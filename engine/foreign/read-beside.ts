@@ -46,6 +46,7 @@ export function readBeside(
       calls,
       uses: uses.value,
       followed,
+      files: shelf,
       otherTree: (from, file) => otherTree(from, file, shelf),
     },
     diagnostics: [

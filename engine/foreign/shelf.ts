@@ -1,5 +1,4 @@
 import type { Library } from '../library/library.ts';
-import { emptyLibrary } from '../library/library.ts';
 import type { Procedure } from '../link/procedures/procedure.ts';
 import type { ForeignFacts } from '../model/foreign-facts.ts';
 import type { OpenFile } from './open-file.ts';
@@ -24,12 +23,12 @@ export interface Shelf {
 
 /** How a file becomes what others use; they need the shelf themselves, for the files that it names in turn. */
 export interface Loaders {
-  readonly open: (path: string, text: string) => OpenFile;
+  readonly open: (text: string) => OpenFile;
   readonly shared: (path: string, shelf: Shelf) => Loaded<ForeignFacts>;
   readonly procedure: (path: string, shelf: Shelf) => Loaded<Procedure | null>;
 }
 
-export function openShelf(library: Library, loaders: Loaders): Shelf {
+export function openShelf(library: Library, alone: boolean, loaders: Loaders): Shelf {
   const once = <T>(make: (path: string) => T): ((path: string) => T) => {
     const made = new Map<string, T>();
     return (path) => {
@@ -43,12 +42,12 @@ export function openShelf(library: Library, loaders: Loaders): Shelf {
   const shelf: Shelf = {
     open: once((path) => {
       const text = library.text(path);
-      return text === null ? null : loaders.open(path, text);
+      return text === null ? null : loaders.open(text);
     }),
     shared: once((path) => loaders.shared(path, shelf)),
     procedure: once((path) => loaders.procedure(path, shelf)),
     paths: () => library.paths?.() ?? [],
-    alone: library === emptyLibrary,
+    alone,
   };
   return shelf;
 }

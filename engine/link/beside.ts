@@ -21,6 +21,8 @@ export interface Beside {
   readonly foreign: ForeignFacts;
   /** The procedures it follows, by calling section; one that cannot be followed is reported and not among them. */
   readonly calls: ReadonlyMap<string, Instance>;
+  /** Stands for all files beside it: another, once one of them is another. */
+  readonly files: object;
   /** The tree at a path relative to the file at `from`. */
   otherTree(from: string, file: string): OtherTree;
 }
@@ -32,5 +34,6 @@ export const alone: Beside = {
   ends: [],
   foreign: noForeignFacts,
   calls: new Map(),
+  files: {},
   otherTree: (_from, path) => ({ problem: { code: 'no-file', path, wanted: 'tree', near: [], alone: true } }),
 };

@@ -28,9 +28,15 @@ export interface LinkContext {
   readonly open: Set<Aspect>;
   readonly settingsUsed: Set<string>;
   /** Other trees that are led to, by section id, and where that was first said. */
-  readonly handOvers: Map<string, { readonly section: HandOverSection; readonly span: Span }>;
+  readonly handOvers: Map<string, HandOver>;
   /** Names that could have been meant, nearest first. */
   near(name: string, names: Iterable<string>): readonly string[];
+}
+
+/** A section in which the job goes on elsewhere, and the link that first led there. */
+export interface HandOver {
+  readonly section: HandOverSection;
+  readonly span: Span;
 }
 
 /** What is particular to one call of a procedure. */

@@ -3,7 +3,9 @@ import type { Span } from '../model/span.ts';
 import type { Placed } from '../read/body-syntax.ts';
 import type { SectionSyntax } from '../read/section-syntax.ts';
 import { checkScale } from '../scale/index.ts';
+import type { KeptLinks } from './kept-links.ts';
 import { type LinkContext, report, type Within } from './link-context.ts';
+import { linkHere } from './link-here.ts';
 import { linkSection } from './link-section.ts';
 import type { LinkedSection } from './linked-tree.ts';
 import { instanceReadings } from './procedures/instance-readings.ts';
@@ -14,8 +16,10 @@ import { instantiateSection } from './procedures/instantiate-section.ts';
 export function linkSections(
   sections: readonly Placed<SectionSyntax>[],
   context: LinkContext,
+  kept: KeptLinks | null = null,
 ): readonly LinkedSection[] {
   return sections.flatMap((section) => {
+    if (section.syntax.kind !== 'call') return linkHere(section, context, kept) ?? [];
     const made = linkSection(section, context);
     if (made === null) return [];
     const { inside, ...linked } = made;

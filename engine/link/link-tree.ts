@@ -5,6 +5,7 @@ import type { BodySyntax } from '../read/body-syntax.ts';
 import { alone, type Beside } from './beside.ts';
 import { checkFileKind } from './check-file-kind.ts';
 import { fillProse } from './fill-prose.ts';
+import type { KeptLinks } from './kept-links.ts';
 import { type LinkContext, linkContext, report } from './link-context.ts';
 import { linkSections } from './link-sections.ts';
 import type { LinkedSection, LinkedTree, PlaceOf } from './linked-tree.ts';
@@ -14,15 +15,18 @@ import { resolveValues } from './resolve-values.ts';
 import { usedFacts } from './used-facts.ts';
 
 /** Leads every name of the body to the thing it names, and puts the procedures that it follows in their places. Unknown
- *  names are reported with those that may have been meant; what comes out is the best that can be made of the file. */
+ *  names are reported with those that may have been meant; what comes out is the best that can be made of the file.
+ *  @param kept what was made of its sections before */
 export function linkTree(
   facts: TreeFacts,
   placeOf: PlaceOf,
   { head, sections }: BodySyntax,
   beside: Beside = alone,
+  kept: KeptLinks | null = null,
 ): Staged<LinkedTree> {
   const slugs = sections.map(({ syntax }) => syntax.id).filter((id) => id !== '');
   const context = linkContext(facts, new Map(slugs.map((slug) => [slug, slug])), beside);
+  kept?.begin(facts, slugs, beside);
   if (sections.length === 0 && beside.kind !== 'shared') noSections(head, context);
   checkTitle(head, context);
   checkSlugs(sections, context);
@@ -30,7 +34,7 @@ export function linkTree(
   const values = resolveValues(head.syntax.mentions, head.from, context);
   for (const link of head.syntax.mentions.links)
     if (link.file === null) resolveTarget(link, head.from, context);
-  const linked = [...linkSections(sections, context), ...handOvers(context)];
+  const linked = [...linkSections(sections, context, kept), ...handOvers(context)];
   const value: LinkedTree = {
     facts: usedFacts(facts, linked, context.settingsUsed, beside),
     placeOf,

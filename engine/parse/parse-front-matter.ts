@@ -15,10 +15,11 @@ import { wordsAt } from './yaml/value-at.ts';
 /**
  * The facts of a file as data, with the way back to their places.
  *
- * Every scalar is text. Entries are parsed one by one, so that an error in one leaves the others whole.
+ * Every scalar is text. Entries are parsed one by one, so that an error in one leaves the others whole. Each needs nothing
+ * but its own text, so `parse` may keep what it parsed before.
  */
-export function parseFrontMatter(front: Slice): Staged<FrontMatter> {
-  const reader = new EntryReader(front);
+export function parseFrontMatter(front: Slice, parse = parseEntry): Staged<FrontMatter> {
+  const reader = new EntryReader(front, parse);
   const pairs = reader.pairs(cutEntries(front.text));
   const root: FactNode = { kind: 'table', ...firstLine(front), pairs };
   const value: FrontMatter = {
@@ -31,10 +32,12 @@ export function parseFrontMatter(front: Slice): Staged<FrontMatter> {
 class EntryReader {
   readonly diagnostics: Diagnostic[] = [];
   private readonly front: Slice;
+  private readonly parse: typeof parseEntry;
   private left: number = limits.entries;
 
-  constructor(front: Slice) {
+  constructor(front: Slice, parse: typeof parseEntry) {
     this.front = front;
+    this.parse = parse;
   }
 
   /** The pairs of neighbouring entries, each key once. */
@@ -68,7 +71,7 @@ class EntryReader {
 
   private parsed(from: number, to: number): readonly FactPair[] {
     const at = this.front.from + from;
-    const { pairs, diagnostics } = parseEntry(this.front.text.slice(from, to));
+    const { pairs, diagnostics } = this.parse(this.front.text.slice(from, to));
     this.diagnostics.push(...diagnostics.map((diagnostic) => movedDiagnostic(diagnostic, at)));
     return pairs.map((pair) => shiftedPair(pair, (offset) => offset + at));
   }

@@ -53,6 +53,8 @@ function coverageOf(
   bands: ReadonlyMap<string, readonly string[]>,
   most: number,
 ): Coverage {
+  const before = most === mostBoxes ? worked.get(check) : undefined;
+  if (before && stillHolds(before.all, bands)) return { ...before, linked };
   const named = check.outcomes.flatMap(({ condition }) =>
     condition.kind === 'bands' ? Object.keys(condition.bands) : [],
   );
@@ -65,5 +67,17 @@ function coverageOf(
     const condition = check.outcomes[line]?.condition;
     return condition?.kind === 'bands' ? condition.bands : null;
   });
-  return { ...firstMatches(all, boxes, most), check, linked, lines, all };
+  const coverage = { ...firstMatches(all, boxes, most), check, linked, lines, all };
+  if (most === mostBoxes) worked.set(check, coverage);
+  return coverage;
 }
+
+/** What was worked out for checks before: a check that has not changed since need not be looked through again. */
+const worked = new WeakMap<CheckSection, Coverage>();
+
+const stillHolds = (all: Box, bands: ReadonlyMap<string, readonly string[]>): boolean =>
+  Object.keys(all).every((name) => {
+    const now = bands.get(name) ?? [];
+    const then = all[name] ?? [];
+    return now === then || (now.length === then.length && now.every((band, index) => band === then[index]));
+  });

@@ -5,6 +5,8 @@ import { linesOf } from './lines-of.ts';
 
 const containerMark = /[ \t]*(?:>|(?:[-+*]|\d{1,9}[.)])(?=[ \t\r\n]|$))/y;
 
+export type ScanSlice = (text: string, from: number, to: number) => readonly Diagnostic[];
+
 /** What keeps the part of `text` from `from` to `to` from being parsed in reasonable time. */
 export function scanSlice(text: string, from: number, to: number): readonly Diagnostic[] {
   const { sectionCharacters, crowd } = limits;

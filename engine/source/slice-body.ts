@@ -2,7 +2,7 @@ import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Slice } from '../model/source.ts';
 import { limits } from './limits.ts';
 import { linesOf } from './lines-of.ts';
-import { firstLineEnd, scanSlice } from './scan-slice.ts';
+import { firstLineEnd, type ScanSlice, scanSlice } from './scan-slice.ts';
 
 /** The fence or HTML block that is still open at `to`, or null; its own `to` is null if it does not end
  *  before `limit`. See `openBlock` in parse. */
@@ -33,8 +33,9 @@ export function sliceBody(
   from: number,
   findOpenBlock: FindOpenBlock,
   diagnostics: Diagnostic[],
+  scan: ScanSlice = scanSlice,
 ): { readonly head: Slice; readonly sections: readonly Slice[] } {
-  const parts = partsOf(text, from, diagnostics);
+  const parts = partsOf(text, from, diagnostics, scan);
   const walls = nextHostile(parts, text.length);
   const slices: Slice[] = [];
   let search: number = limits.searchCharacters;
@@ -61,9 +62,8 @@ export function sliceBody(
   return { head, sections };
 }
 
-function partsOf(text: string, from: number, diagnostics: Diagnostic[]): readonly Part[] {
-  const starts = [from];
-  for (const line of linesOf(text, from)) if (text.startsWith('## ', line.from)) starts.push(line.from);
+function partsOf(text: string, from: number, diagnostics: Diagnostic[], scan: ScanSlice): readonly Part[] {
+  const starts = [from, ...headings(text, from)];
   const surplus = starts[limits.sections + 1];
   if (surplus !== undefined) {
     const span = { from: surplus, to: firstLineEnd(text, surplus, text.length) };
@@ -71,10 +71,20 @@ function partsOf(text: string, from: number, diagnostics: Diagnostic[]): readonl
   }
   return starts.slice(0, limits.sections + 1).map((start, index) => {
     const to = starts[index + 1] ?? text.length;
-    const problems = scanSlice(text, start, to);
+    const problems = scan(text, start, to);
     diagnostics.push(...problems);
     return { from: start, to, hostile: problems.length > 0 };
   });
+}
+
+/** Where lines begin with `## `. */
+function headings(text: string, from: number): readonly number[] {
+  const found: number[] = [];
+  for (let at = text.indexOf('## ', from); at >= 0; at = text.indexOf('## ', at + 1)) {
+    const before = text[at - 1];
+    if (at === from || before === '\n' || before === '\r') found.push(at);
+  }
+  return found;
 }
 
 /** For each part, where the next hostile one begins behind it. */

@@ -3,6 +3,7 @@ import type { Staged } from '../diagnostics/staged.ts';
 import type { Source } from '../model/source.ts';
 import { cutFrontMatter } from './cut-front-matter.ts';
 import { limits } from './limits.ts';
+import type { ScanSlice } from './scan-slice.ts';
 import { type FindOpenBlock, sliceBody } from './slice-body.ts';
 
 /**
@@ -10,9 +11,10 @@ import { type FindOpenBlock, sliceBody } from './slice-body.ts';
  *
  * A byte order mark is skipped, line endings stay as they are, and every offset counts in the whole file. A
  * section that no parser can be trusted with is reported and keeps only its heading, so that the rest is still checked.
+ * @param scan looks for what no parser can be trusted with; a memory may know a slice already
  * @param findOpenBlock tells whether a slice ends inside a fence or HTML block; only a Markdown parser knows
  */
-export function splitSource(text: string, findOpenBlock: FindOpenBlock): Staged<Source> {
+export function splitSource(text: string, findOpenBlock: FindOpenBlock, scan?: ScanSlice): Staged<Source> {
   const { fileCharacters } = limits;
   if (text.length > fileCharacters) {
     const value = { text, front: null, head: { text: '', from: 0 }, sections: [] };
@@ -24,6 +26,6 @@ export function splitSource(text: string, findOpenBlock: FindOpenBlock): Staged<
   }
   const diagnostics: Diagnostic[] = [];
   const { front, bodyFrom } = cutFrontMatter(text, diagnostics);
-  const { head, sections } = sliceBody(text, bodyFrom, findOpenBlock, diagnostics);
+  const { head, sections } = sliceBody(text, bodyFrom, findOpenBlock, diagnostics, scan);
   return { value: { text, front, head, sections }, diagnostics };
 }

@@ -1,0 +1,114 @@
+import type { Staged } from '../diagnostics/staged.ts';
+import { readFacts } from '../facts/index.ts';
+import { emptyLibrary, type Library } from '../library/library.ts';
+import { KeptLinks } from '../link/kept-links.ts';
+import type { ForeignFacts } from '../model/foreign-facts.ts';
+import type { FrontMatter } from '../model/front-matter.ts';
+import type { Slice } from '../model/source.ts';
+import type { TreeFacts } from '../model/tree-facts.ts';
+import { parseEntry, parseFrontMatter } from '../parse/index.ts';
+import { readSection } from '../read/read-section.ts';
+import { scanSlice } from '../source/scan-slice.ts';
+import { besideShelf } from './beside-shelf.ts';
+import { KeptTexts } from './kept-texts.ts';
+import { type OpenFile, openFile } from './open-file.ts';
+import type { Shelf } from './shelf.ts';
+
+/**
+ * What was made of a text before, so that after an edit only what changed is made again. What comes out is the same as
+ * without it. For one file at a time: give each its own.
+ */
+export class Memory {
+  private readonly sections = new KeptTexts(readSection);
+  private readonly harmless = new KeptTexts((slice) => scanSlice(slice, 0, slice.length).length === 0);
+  private readonly entries = new KeptTexts(parseEntry);
+  /** What linking made of the sections. */
+  readonly links = new KeptLinks();
+  private front: { readonly slice: Slice; readonly read: Staged<FrontMatter> } | null = null;
+  private facts: {
+    readonly front: FrontMatter;
+    readonly foreign: ForeignFacts;
+    readonly read: Staged<TreeFacts>;
+  } | null = null;
+  private shelf: WatchedShelf | null = null;
+
+  /** The file as it is now. */
+  open(text: string): OpenFile {
+    this.harmless.turn();
+    this.sections.turn();
+    this.entries.turn();
+    return openFile(text, {
+      scan: (whole, from, to) => (this.harmless.of(whole.slice(from, to)) ? [] : scanSlice(whole, from, to)),
+      front: (slice) => this.frontOf(slice),
+      section: (each) => this.sections.of(each),
+    });
+  }
+
+  /** The files beside it: as they were, while none of those that were looked at is another. */
+  shelfOf(library: Library): Shelf {
+    if (this.shelf === null || !this.shelf.isTrue(library)) this.shelf = new WatchedShelf(library);
+    return this.shelf.shelf;
+  }
+
+  factsOf(front: FrontMatter, foreign: ForeignFacts): Staged<TreeFacts> {
+    const { facts } = this;
+    if (facts?.front === front && sameFacts(facts.foreign, foreign)) return facts.read;
+    const read = readFacts(front, foreign);
+    this.facts = { front, foreign, read };
+    return read;
+  }
+
+  private frontOf(slice: Slice): Staged<FrontMatter> {
+    const { front } = this;
+    if (front?.slice.text === slice.text && front.slice.from === slice.from) return front.read;
+    const read = parseFrontMatter(slice, (text) => this.entries.of(text));
+    this.front = { slice, read };
+    return read;
+  }
+}
+
+/** A shelf that knows what it was asked for. */
+class WatchedShelf {
+  readonly shelf: Shelf;
+  private library: Library;
+  private readonly seen = new Map<string, string | null>();
+  private readonly paths: string;
+
+  constructor(library: Library) {
+    this.library = library;
+    this.paths = pathsOf(library);
+    const watched: Library = {
+      text: (path) => {
+        const text = this.library.text(path);
+        this.seen.set(path, text);
+        return text;
+      },
+      picture: (path) => this.library.picture(path),
+      paths: () => this.library.paths?.() ?? [],
+    };
+    this.shelf = besideShelf(watched, library === emptyLibrary);
+  }
+
+  isTrue(library: Library): boolean {
+    this.library = library;
+    if (pathsOf(library) !== this.paths) return false;
+    return [...this.seen].every(([path, text]) => library.text(path) === text);
+  }
+}
+
+const pathsOf = (library: Library): string => (library.paths?.() ?? []).join('\n');
+
+const tables = ['conditions', 'settings', 'readings', 'faults'] as const;
+
+/** Whether both give the same: what a call brings is made anew each time. */
+const sameFacts = (a: ForeignFacts, b: ForeignFacts): boolean =>
+  a === b ||
+  tables.every((table) => {
+    const [one, other] = [a[table], b[table]];
+    return (
+      one.length === other.length &&
+      one.every(
+        (each, index) => each === other[index] || JSON.stringify(each) === JSON.stringify(other[index]),
+      )
+    );
+  });

@@ -1,0 +1,31 @@
+import type { TreeFacts } from '../model/tree-facts.ts';
+import type { SectionSyntax } from '../read/section-syntax.ts';
+import type { Beside } from './beside.ts';
+import type { LinkedHere } from './link-here.ts';
+
+/** What linking made of sections before: it holds for as long as the facts, the other sections' slugs and the files
+ *  beside are the same. */
+export class KeptLinks {
+  private facts: TreeFacts | null = null;
+  private slugs = '';
+  private files: object | null = null;
+  private linked = new WeakMap<SectionSyntax, LinkedHere>();
+
+  /** A file is linked: forgets everything where it would come out otherwise now. */
+  begin(facts: TreeFacts, slugs: readonly string[], { files }: Beside): void {
+    const all = slugs.join('\n');
+    if (facts === this.facts && all === this.slugs && files === this.files) return;
+    this.facts = facts;
+    this.slugs = all;
+    this.files = files;
+    this.linked = new WeakMap();
+  }
+
+  get(syntax: SectionSyntax): LinkedHere | undefined {
+    return this.linked.get(syntax);
+  }
+
+  keep(syntax: SectionSyntax, linked: LinkedHere): void {
+    this.linked.set(syntax, linked);
+  }
+}

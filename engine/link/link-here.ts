@@ -1,0 +1,64 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
+import { movedDiagnostic } from '../diagnostics/moved-diagnostic.ts';
+import type { Placed } from '../read/body-syntax.ts';
+import type { SectionSyntax } from '../read/section-syntax.ts';
+import type { KeptLinks } from './kept-links.ts';
+import type { HandOver, LinkContext } from './link-context.ts';
+import { linkSection } from './link-section.ts';
+import type { Aspect, LinkedSection } from './linked-tree.ts';
+import { placeIn } from './place-in.ts';
+
+/** What linking makes of one section, and all that it finds on the way; places count from the section's start. */
+export interface LinkedHere {
+  readonly linked: LinkedSection | null;
+  readonly diagnostics: readonly Diagnostic[];
+  readonly open: ReadonlySet<Aspect>;
+  readonly settingsUsed: ReadonlySet<string>;
+  readonly handOvers: ReadonlyMap<string, HandOver>;
+}
+
+/** A section that follows no procedure, linked wherever it stands; one that only moved need not be linked again. */
+export function linkHere(
+  { syntax, from }: Placed<SectionSyntax>,
+  context: LinkContext,
+  kept: KeptLinks | null,
+): LinkedSection | null {
+  const here = kept?.get(syntax) ?? linkAfresh(syntax, context, kept);
+  for (const each of here.diagnostics) context.diagnostics.push(movedDiagnostic(each, from));
+  for (const each of here.open) context.open.add(each);
+  for (const each of here.settingsUsed) context.settingsUsed.add(each);
+  for (const [id, { section, span }] of here.handOvers) {
+    if (!context.handOvers.has(id)) context.handOvers.set(id, { section, span: placeIn(from, span) });
+  }
+  return here.linked && moved(here.linked, from);
+}
+
+/** Near misses are looked for a limited number of times in a file, so what came of that is not kept. */
+function linkAfresh(syntax: SectionSyntax, context: LinkContext, kept: KeptLinks | null): LinkedHere {
+  let isSure = true;
+  const own: LinkContext = {
+    ...context,
+    diagnostics: [],
+    open: new Set(),
+    settingsUsed: new Set(),
+    handOvers: new Map(),
+    near(name, names) {
+      isSure = false;
+      return context.near(name, names);
+    },
+  };
+  const linked = linkSection({ syntax, from: 0 }, own);
+  const { diagnostics, open, settingsUsed, handOvers } = own;
+  const here = { linked, diagnostics, open, settingsUsed, handOvers };
+  if (isSure) kept?.keep(syntax, here);
+  return here;
+}
+
+const moved = (linked: LinkedSection, from: number): LinkedSection => ({
+  ...linked,
+  titleSpan: placeIn(from, linked.titleSpan),
+  leadSpan: placeIn(from, linked.leadSpan),
+  outcomeSpans: linked.outcomeSpans.map((span) => placeIn(from, span)),
+  faultSpans: linked.faultSpans.map((span) => placeIn(from, span)),
+  risks: linked.risks.map((risk) => ({ ...risk, span: placeIn(from, risk.span) })),
+});
