@@ -1,26 +1,33 @@
 import type { Hazard } from '../../model/prose.ts';
-import type { Reading } from '../../model/reading.ts';
 import type { Section } from '../../model/section.ts';
 import { inlineText, plainText, wrap } from '../../prose/plain-text.ts';
 import {
-  expectationOf,
+  findings,
   hazardsHere,
   type Question,
   questionOf,
-  type ReadingQuestion,
   type Session,
   valueText,
 } from '../../run/index.ts';
-import { observationText } from '../../scale/index.ts';
+import { arrangeLines } from './arrange-lines.ts';
+import { heldLines } from './held-lines.ts';
+import { readingLines } from './reading-lines.ts';
+import { tooCloseLines } from './too-close-lines.ts';
 
 /** What a technician at a terminal reads now: section, hazards, what to do, what is asked. */
 export function showQuestion(session: Session, width: number, brief = false): string {
   const question = questionOf(session);
   const show = { session, width, brief };
-  return [...sectionLines(show, question), ...asking(show, question)]
+  return [...sectionLines(show, question), ...asking(show, question), findingLines(session, width)]
     .filter((part) => part !== '')
     .join('\n\n');
 }
+
+/** What the readings say together. */
+const findingLines = (session: Session, width: number): string =>
+  findings(session)
+    .map(({ text }) => wrap(`Together: ${text}`, width))
+    .join('\n');
 
 interface Show {
   readonly session: Session;
@@ -76,17 +83,10 @@ const askings: Asking = {
     ...hazards.map((hazard) => hazardText(show, hazard)),
     'acknowledge, to go on',
   ],
-  reading: (show, question) => readingLines(show, question),
-  'too-close': ({ session }, { ways }) => [
-    'The readings leave more than one way. Measure again (retake), or go on as if:',
-    ...ways.map(
-      ({ target, bands }) =>
-        `  as if ${target}   (${Object.entries(bands)
-          .filter(([name]) => session.position.taken.has(name))
-          .map(([name, band]) => `${name} ${band}`)
-          .join(', ')})`,
-    ),
-  ],
+  reading: ({ session }, question) => [readingLines(session, question)],
+  arrange: ({ session }, question) => arrangeLines(session, question),
+  held: ({ session }, question) => heldLines(session, question),
+  'too-close': ({ session, width }, question) => tooCloseLines(session, question, width),
   task: ({ session, width }, { section, waitingSince }) => [
     wrap(
       inlineText(section.task, (formula) => valueText(session, formula)),
@@ -96,9 +96,23 @@ const askings: Asking = {
       ? `wait, to start ${section.wait} minutes; done, when it is done`
       : 'done, when it is done',
   ],
+  call: (_show, { section }) => [
+    [
+      `Follow "${section.procedureTitle}"${section.given.length === 0 ? '' : ', with'}`,
+      ...section.given.map(({ is, value }) => `  ${is}: ${value}`),
+    ].join('\n'),
+    'done, to begin with it',
+  ],
+  'hand-over': (_show, { section, tree }) => [
+    tree === null
+      ? `This job goes on with the tree "${section.tree}", which is not at hand. Put its file beside this tree, then take the job up again`
+      : `This job goes on with "${tree.title}". What was read stays known.`,
+    tree === null ? 'back, go SECTION, or close not mended: why' : 'hand over, to go on with it',
+  ],
   remedy: (show, { fault, remedy }) => [
     `Fault: ${fault.is}`,
     prose(show, remedy.blocks),
+    fault.which === null ? '' : `Note ${fault.which}`,
     'remedied: which part or pin; part = cost     (or decline: why)',
   ],
   aside: (_show, { section }) => [
@@ -115,40 +129,3 @@ const askings: Asking = {
   closing: () => ['The proof is complete: every reading is normal.', 'close, to end the job as mended'],
   nothing: (_show, { mended }) => [`This job is closed, ${mended ? 'mended' : 'not mended'}. reopen: why`],
 };
-
-function readingLines(
-  { session }: Show,
-  { reading, purpose, place, known }: ReadingQuestion,
-): readonly string[] {
-  const { text, because } = expectationOf(session, reading);
-  const count = place.of > 1 ? ` (${place.at} of ${place.of})` : '';
-  const reasons = because.map(({ is, value }) => `${is} is ${value ?? 'not known'}`).join(', ');
-  const lines = [
-    `${purpose === 'proof' ? 'Proof: ' : ''}${reading.is}${count}`,
-    ...conditionLine(reading),
-    text === '' ? '' : `  should be ${text}${reasons === '' ? '' : `, because ${reasons}`}`,
-    ...choiceLines(reading),
-    known?.observation
-      ? `  last: ${observationText(known.observation)}, ${known.bands.join(' or ')} (same, if it still is)`
-      : '',
-  ];
-  return [lines.filter((line) => line !== '').join('\n')];
-}
-
-function conditionLine(reading: Reading): readonly string[] {
-  const parts = [
-    reading.power === null ? '' : `power ${reading.power.toUpperCase()}`,
-    reading.with.length === 0 ? '' : `with ${reading.with.join(', ')}`,
-    reading.points.length === 0 ? '' : `at ${reading.points.join(' and ')}`,
-    reading.set ?? '',
-    reading.wait > 0 ? `after waiting ${reading.wait} minutes` : '',
-  ].filter((part) => part !== '');
-  return parts.length === 0 ? [] : [`  ${parts.join(' · ')}`];
-}
-
-function choiceLines({ measure }: Reading): readonly string[] {
-  if (measure.kind !== 'options') return [];
-  return measure.options.map(
-    ({ name, means }, index) => `  ${index + 1} ${name}${means === null ? '' : `: ${means}`}`,
-  );
-}
