@@ -2,7 +2,7 @@ import type { Demand } from './cells.ts';
 import { bandsIn, type Name, type Names, setOf } from './names.ts';
 
 /** More combinations of input bands than this are not looked through. */
-const most = 4096;
+const most = 1024;
 
 /** Sets of classes by name: combinations that can be. */
 type Box = ReadonlyMap<string, bigint>;

@@ -11,24 +11,23 @@ interface Tree {
   readonly settings: readonly Setting[];
 }
 
-/** Beyond so many settings they are changed one at a time. */
-const mostTogether = 3;
+const factors = [0.5, 2] as const;
 
-const factors = [1, 0.5, 2] as const;
-
-/**
- * What derived readings allow on boards with other settings as well: each setting that they rest on at its usual value, at half of it and at twice, in every
- * combination. A jumper may sit wrong, so that what cannot be at the usual values can be at others.
- */
+/** What derived readings allow on boards with other settings as well: all at their usual values, and each that they rest on at half and at
+ *  twice its own. A jumper may sit wrong, so that what cannot be at the usual values can be at others. */
 export function possibleOnAnyBoard(tree: Tree): PossibleBands {
   const readings = new Map(tree.readings.map((reading) => [reading.id, reading]));
   const boards = new Map<string, readonly PossibleBands[]>();
   return (derived, inputs) => {
     const known = boards.get(derived.id) ?? boardsFor(derived, tree, readings);
     boards.set(derived.id, known);
+    const all = bandsOf(derived);
     const possible = new Set<string>();
-    for (const board of known) for (const band of board(derived, inputs)) possible.add(band);
-    return bandsOf(derived).filter((band) => possible.has(band));
+    for (const board of known) {
+      for (const band of board(derived, inputs)) possible.add(band);
+      if (possible.size === all.length) break;
+    }
+    return all.filter((band) => possible.has(band));
   };
 }
 
@@ -42,19 +41,13 @@ function boardsFor(
   const usual: Values = new Map(tree.settings.map((setting) => [setting.id, setting.usual]));
   const named = new Set(restingOn(derived, tree).flatMap(settingsOf));
   const changing = tree.settings.filter(({ id }) => named.has(id));
-  const boards =
-    changing.length <= mostTogether
-      ? changing.reduce<readonly Values[]>(
-          (all, setting) => all.flatMap((values) => varied(values, setting)),
-          [usual],
-        )
-      : [usual, ...changing.flatMap((setting) => varied(usual, setting))];
+  const boards = [usual, ...changing.flatMap((setting) => varied(usual, setting))];
   return boards.map((values) => possibleAt(readings, values));
 }
 
-/** The same settings with one of them at its usual value, at half and at twice. */
+/** The same settings with one of them at half and at twice its usual value. */
 function varied(values: Values, { id, kind, usual }: Setting): readonly Values[] {
-  if (kind === 'options' || usual === null) return [values];
+  if (kind === 'options' || usual === null) return [];
   return factors.map(
     (factor) => new Map([...values, [id, toStored(fromStored(usual).mul(factor), usual.unit)]]),
   );
