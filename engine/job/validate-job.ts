@@ -1,4 +1,5 @@
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
+import compiledBoardSchema from '../../schema/compiled-board.schema.json' with { type: 'json' };
 import compiledTreeSchema from '../../schema/compiled-tree.schema.json' with { type: 'json' };
 import jobSchema from '../../schema/job.schema.json' with { type: 'json' };
 import machineSchema from '../../schema/machine.schema.json' with { type: 'json' };
@@ -12,7 +13,7 @@ const ajv = new Ajv2020({
   allowUnionTypes: true,
   discriminator: true,
 });
-ajv.addSchema([machineSchema, compiledTreeSchema, jobSchema]);
+ajv.addSchema([machineSchema, compiledTreeSchema, compiledBoardSchema, jobSchema]);
 
 /** Why `data` is not a job: one sentence for each thing that is wrong, none where it is one. */
 export function problemsOfJob(data: unknown): readonly string[] {
@@ -21,10 +22,11 @@ export function problemsOfJob(data: unknown): readonly string[] {
 }
 
 /** A tree can have the right shape and still not hold together, as when its machine lacks a state. */
-function problemsOfWalk({ tree, entries }: Job): readonly string[] {
+function problemsOfWalk(job: Job): readonly string[] {
+  const { tree, entries } = job;
   if (entries[0]?.kind !== 'opened') return ['its first entry does not open it'];
   try {
-    replay(tree, entries);
+    replay(tree, entries, job);
     return [];
   } catch {
     return ['its tree does not hold together'];
