@@ -12,6 +12,9 @@ export type DialogName =
   | { readonly dialog: 'runs' }
   | { readonly dialog: 'undone' }
   | { readonly dialog: 'settings' }
+  | { readonly dialog: 'board' }
+  | { readonly dialog: 'instruments' }
+  | { readonly dialog: 'twin'; readonly reading: string }
   | { readonly dialog: 'change-setting'; readonly setting: string }
   /** `of` counts entries from 0. */
   | { readonly dialog: 'retake'; readonly reading: string; readonly of: number }

@@ -2,6 +2,7 @@
 export type Route =
   | { readonly screen: 'bench' }
   | { readonly screen: 'symptoms' }
+  | { readonly screen: 'instruments' }
   | { readonly screen: 'opening'; readonly tree: string }
   | { readonly screen: 'job'; readonly id: string }
   | { readonly screen: 'record'; readonly id: string }
@@ -24,6 +25,7 @@ export function routeOf(place: string): Route {
   if (more.length > 0) return { screen: 'nowhere', place };
   if (first === '') return { screen: 'bench' };
   if (first === 'symptoms' && second === undefined) return { screen: 'symptoms' };
+  if (first === 'instruments' && second === undefined) return { screen: 'instruments' };
   if (first === 'open' && second !== undefined && third === undefined)
     return { screen: 'opening', tree: second };
   if (first === 'job' && second !== undefined && third === undefined) return { screen: 'job', id: second };
@@ -38,6 +40,8 @@ export function placeOfRoute(route: Route): string {
       return '/';
     case 'symptoms':
       return '/symptoms';
+    case 'instruments':
+      return '/instruments';
     case 'opening':
       return `/open/${encodeURIComponent(route.tree)}`;
     case 'job':

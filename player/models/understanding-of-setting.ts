@@ -1,10 +1,8 @@
 import type { Setting } from '../../engine/model/setting.ts';
-import { type Answer, entryFor, type Session } from '../../engine/run/index.ts';
+import type { Session } from '../../engine/run/index.ts';
 import { settingText } from '../../engine/scale/index.ts';
 import type { Understanding } from '../parts/understanding-line.tsx';
-
-/** Noted at the start, the board altered since, or the note corrected. */
-export type SettingHow = Extract<Answer, { readonly say: 'setting' }>['how'];
+import { type SettingHow, settingValue } from './setting-value.ts';
 
 /** How the text in the field is understood as the value of a setting. */
 export function understandingOfSetting(
@@ -14,10 +12,9 @@ export function understandingOfSetting(
   how: SettingHow,
 ): Understanding {
   if (typed.trim() === '') return { state: 'empty', hint: 'As the jumpers and markings say' };
-  const entry = entryFor(session, { say: 'setting', setting: setting.id, typed, how }, '');
-  if (!entry.ok) return { state: 'refused', ...entry.refusal };
-  const value = 'value' in entry.value ? entry.value.value : null;
-  if (value === null) return { state: 'refused', text: 'A value is needed', offers: [] };
+  const taken = settingValue(session, setting, typed, how);
+  if (!taken.ok) return { state: 'refused', ...taken.refusal };
+  const { value } = taken;
   return {
     state: 'understood',
     value: settingText(value),

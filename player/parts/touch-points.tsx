@@ -4,10 +4,12 @@ import { leadsOf } from './leads-of.ts';
 interface TouchPointsProps {
   readonly points: readonly string[];
   readonly tools: readonly string[];
+  /** Numbers before the points, as on the picture below; a single point needs none. */
+  readonly marked?: boolean;
 }
 
 /** Where the leads go: the first point is red or channel 1. */
-export function TouchPoints({ points, tools }: TouchPointsProps): JSX.Element | null {
+export function TouchPoints({ points, tools, marked = false }: TouchPointsProps): JSX.Element | null {
   const leads = leadsOf(points, tools);
   if (leads.length === 0) return null;
   return (
@@ -15,7 +17,12 @@ export function TouchPoints({ points, tools }: TouchPointsProps): JSX.Element | 
       {leads.map(({ lead, colour, point }) => (
         <div key={lead} class={`lead lead-${colour}`}>
           <dt>{lead}</dt>
-          <dd>{point}</dd>
+          <dd>
+            {marked && points.length > 1 && points.includes(point) && (
+              <span class="lead-mark">{points.indexOf(point) + 1}</span>
+            )}
+            {point}
+          </dd>
         </div>
       ))}
     </dl>

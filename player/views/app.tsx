@@ -7,6 +7,9 @@ import { lazyScreen } from './shell/lazy-screen.tsx';
 import { SymptomsScreen } from './symptoms/symptoms-screen.tsx';
 
 const OpeningScreen = lazyScreen(async () => (await import('./opening/opening-screen.tsx')).OpeningScreen);
+const InstrumentsScreen = lazyScreen(
+  async () => (await import('./instruments/instruments-screen.tsx')).InstrumentsScreen,
+);
 const JobScreen = lazyScreen(async () => (await import('./job/job-screen.tsx')).JobScreen);
 const RecordScreen = lazyScreen(async () => (await import('./record/record-screen.tsx')).RecordScreen);
 
@@ -19,6 +22,8 @@ export function AppView({ app }: { readonly app: App }): JSX.Element {
       return <BenchScreen app={app} />;
     case 'symptoms':
       return <SymptomsScreen app={app} />;
+    case 'instruments':
+      return <InstrumentsScreen app={app} />;
     case 'opening':
       return <OpeningScreen key={key} app={app} tree={route.tree} />;
     case 'job':

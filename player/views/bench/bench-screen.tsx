@@ -22,9 +22,14 @@ export function BenchScreen({ app }: { readonly app: App }): JSX.Element {
         <section aria-labelledby="on-the-bench">
           <div class="section-head">
             <h2 id="on-the-bench">On the bench</h2>
-            <button type="button" class="action action-quiet" onClick={() => void bench.takeIn()}>
-              Take in a job file
-            </button>
+            <span>
+              <a class="action action-quiet" href="#/instruments">
+                Instruments
+              </a>
+              <button type="button" class="action action-quiet" onClick={() => void bench.takeIn()}>
+                Take in a job file
+              </button>
+            </span>
           </div>
           <p role="status" class="said">
             {bench.said.value}

@@ -4,6 +4,7 @@ import type { App } from '../../models/app.ts';
 import type { OpenJob } from '../../models/open-job.ts';
 import { useKeys } from '../../parts/use-keys.ts';
 import { Shell } from '../shell/shell.tsx';
+import { BenchOffers } from './bench-offers.tsx';
 import { Beside } from './beside/beside.tsx';
 import { JobHead } from './job-head.tsx';
 import { JobNotice } from './job-notice.tsx';
@@ -30,6 +31,7 @@ export function Walk({ app, job, session }: WalkProps): JSX.Element {
       <div class="bench">
         <main class="walk">
           <JobNotice app={app} job={job} session={session} />
+          <BenchOffers app={app} job={job} session={session} />
           {job.askAgain.value ? (
             <AgainStep job={job} session={session} />
           ) : (

@@ -8,6 +8,7 @@ import { BlankState } from '../../parts/blank-state.tsx';
 import { TextField } from '../../parts/text-field.tsx';
 import { Shell } from '../shell/shell.tsx';
 import { useModel } from '../use-model.ts';
+import { SheetChoice } from './sheet-choice.tsx';
 
 interface OpeningScreenProps {
   readonly app: App;
@@ -76,6 +77,7 @@ function OpeningForm({ opening, tree, onOpen }: OpeningFormProps): JSX.Element {
         first
         required
       />
+      <SheetChoice opening={opening} />
       <TextField label="Whose is it?" value={owner.value} onType={(text) => (owner.value = text)} />
       <TextField
         label="What does the owner say?"

@@ -4,6 +4,7 @@ import { settingWords } from '../../../models/setting-words.ts';
 import { asShown } from '../../../parts/as-shown.ts';
 import { Choice } from '../../../parts/choice.tsx';
 import { Dialog } from '../../../parts/dialog.tsx';
+import { JumperTable } from '../jumper-table.tsx';
 import { SettingAnswer } from '../setting-answer.tsx';
 import { SheetNotice } from './sheet-notice.tsx';
 import type { SheetProps } from './sheet-props.ts';
@@ -39,6 +40,13 @@ export function ChangeSettingSheet(props: SheetProps<'change-setting'>): JSX.Ele
               means: 'everything is judged again with the right value',
             },
           ]}
+        />
+        <JumperTable
+          session={session}
+          setting={setting}
+          how={how.value}
+          typed={typed.value}
+          onType={(text) => (typed.value = text)}
         />
         <SettingAnswer
           job={job}

@@ -15,9 +15,11 @@ interface Line {
 
 /** Everything that can be done with a job besides the step that is due. */
 export function MoreSheet({ app, job, session, onClose }: SheetProps<'more'>): JSX.Element {
-  const open = (dialog: 'note' | 'todo' | 'settings' | 'runs' | 'go' | 'close' | 'reopen') => () => {
-    job.dialog.value = { dialog } satisfies DialogName;
-  };
+  const open =
+    (dialog: 'note' | 'todo' | 'settings' | 'board' | 'instruments' | 'runs' | 'go' | 'close' | 'reopen') =>
+    () => {
+      job.dialog.value = { dialog } satisfies DialogName;
+    };
   const closed = session.closed !== null;
   const lines: readonly Line[] = [
     { text: 'Note', means: 'what you saw or did', keys: 'Alt N', act: open('note') },
@@ -27,6 +29,14 @@ export function MoreSheet({ app, job, session, onClose }: SheetProps<'more'>): J
       means: 'jumpers and markings; change a setting',
       keys: 'Alt S',
       act: open('settings'),
+    },
+    ...(session.board === null
+      ? []
+      : [{ text: 'The board', means: 'its pictures and what its sheet says', act: open('board') }]),
+    {
+      text: 'Instruments',
+      means: 'what is at this bench, and how far off it can be',
+      act: open('instruments'),
     },
     ...(closed
       ? []

@@ -1,13 +1,16 @@
 import type { ComponentType, JSX } from 'preact';
 import type { DialogName } from '../../../models/dialog-name.ts';
+import { BoardSheet } from './board-sheet.tsx';
 import { ChangeSettingSheet } from './change-setting-sheet.tsx';
 import { CloseSheet } from './close-sheet.tsx';
 import { GoSheet } from './go-sheet.tsx';
+import { InstrumentsSheet } from './instruments-sheet.tsx';
 import { MoreSheet } from './more-sheet.tsx';
 import { RetakeSheet } from './retake-sheet.tsx';
 import { RunsSheet } from './runs-sheet.tsx';
 import { SettingsSheet } from './settings-sheet.tsx';
 import type { SheetProps } from './sheet-props.ts';
+import { TwinSheet } from './twin-sheet.tsx';
 import { UndoneSheet } from './undone-sheet.tsx';
 import {
   CannotReadSheet,
@@ -32,6 +35,9 @@ const sheets: { readonly [Name in DialogName['dialog']]: ComponentType<SheetProp
   runs: RunsSheet,
   undone: UndoneSheet,
   settings: SettingsSheet,
+  board: BoardSheet,
+  instruments: InstrumentsSheet,
+  twin: TwinSheet,
   'change-setting': ChangeSettingSheet,
   retake: RetakeSheet,
   strike: StrikeSheet,

@@ -6,7 +6,6 @@ import { takenHere } from '../../../models/taken-here.ts';
 import { understandingOutOfTurn } from '../../../models/understanding-of.ts';
 import { Action } from '../../../parts/action.tsx';
 import { ConditionStrip } from '../../../parts/condition-strip.tsx';
-import { TouchPoints } from '../../../parts/touch-points.tsx';
 import { Desk } from '../desk.tsx';
 import { LackList } from '../lack-list.tsx';
 import { MainAction } from '../main-action.tsx';
@@ -14,6 +13,7 @@ import { QuietHazards } from '../quiet-hazards.tsx';
 import { ReadingDesk } from '../reading-desk.tsx';
 import { StepBody, StepHead } from '../step.tsx';
 import type { StepProps } from '../step-props.ts';
+import { WhereToTouch } from '../where-to-touch.tsx';
 
 /** Something must be seen before this may be done: it is taken right here, or one goes on all the same with a reason. */
 export function HeldStep({ app, job, session, question }: StepProps<'held'>): JSX.Element {
@@ -53,7 +53,7 @@ export function HeldStep({ app, job, session, question }: StepProps<'held'>): JS
               tools={take.with}
               setUp={take.set}
             />
-            <TouchPoints points={take.points} tools={take.with} />
+            <WhereToTouch session={session} reading={take} />
           </>
         )}
         <QuietHazards session={session} />

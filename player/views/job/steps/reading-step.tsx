@@ -6,14 +6,15 @@ import { understandingOf } from '../../../models/understanding-of.ts';
 import { Action } from '../../../parts/action.tsx';
 import { ConditionStrip } from '../../../parts/condition-strip.tsx';
 import { Prose } from '../../../parts/prose.tsx';
-import { TouchPoints } from '../../../parts/touch-points.tsx';
 import { BoardStateToggle } from '../board-state-toggle.tsx';
+import { KnownGoodBoard } from '../known-good-board.tsx';
 import { ProofList } from '../proof-list.tsx';
 import { QuietHazards } from '../quiet-hazards.tsx';
 import { ReadingDesk } from '../reading-desk.tsx';
 import { StepBody, StepHead } from '../step.tsx';
 import type { StepProps } from '../step-props.ts';
 import { useResolve } from '../use-resolve.ts';
+import { WhereToTouch } from '../where-to-touch.tsx';
 
 /** One reading of a check or a proof. */
 export function ReadingStep({ app, job, session, question }: StepProps<'reading'>): JSX.Element {
@@ -55,7 +56,8 @@ export function ReadingStep({ app, job, session, question }: StepProps<'reading'
             {proof ? 'The proof waits until there is one.' : 'Say "Cannot read" to go on as far as it goes.'}
           </p>
         )}
-        <TouchPoints points={reading.points} tools={reading.with} />
+        <WhereToTouch session={session} reading={reading} />
+        <KnownGoodBoard job={job} session={session} reading={reading} />
         <QuietHazards session={session} />
         {proof ? (
           <ProofList session={session} question={question} />
