@@ -1,8 +1,8 @@
 import { findings, type Session } from '../../engine/run/index.ts';
 import { findingWords } from './finding-words.ts';
 
-/** What the last entry let the readings say together, that they did not say before. */
+/** What the readings say together, where the last entry has a part in it. */
 export const freshFindings = (session: Session): readonly string[] =>
   findings(session)
-    .filter(({ known }) => known.entry === session.entries.length - 1)
+    .filter(({ known, from }) => [known, ...from].some(({ entry }) => entry === session.entries.length - 1))
     .map(findingWords);

@@ -1,5 +1,6 @@
 import type { OpenWay, Session } from '../../engine/run/index.ts';
 import { latest } from '../../engine/run/index.ts';
+import { bandWords } from './band-words.ts';
 
 /** `Clock at the slot: slow; …`: only what is not sure already. */
 export function openWayWords(session: Session, { bands }: OpenWay): string {
@@ -9,7 +10,8 @@ export function openWayWords(session: Session, { bands }: OpenWay): string {
     return latest(session, name)?.bands.length !== 1;
   });
   const clauses = (unsure.length > 0 ? unsure : Object.entries(bands)).map(
-    ([name, band]) => `${readings.get(name)?.is ?? settings.get(name)?.is ?? name}: ${band}`,
+    ([name, band]) =>
+      `${readings.get(name)?.is ?? settings.get(name)?.is ?? name}: ${bandWords(readings.get(name), [band])}`,
   );
   return clauses.join('; ');
 }

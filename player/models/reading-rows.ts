@@ -8,6 +8,7 @@ import {
   wordsOn,
 } from '../../engine/run/index.ts';
 import { observationText } from '../../engine/scale/index.ts';
+import { bandsInWords, bandWords } from './band-words.ts';
 import { doubtWords } from './doubt-words.ts';
 
 /** One line of "what has been read". */
@@ -52,8 +53,8 @@ function rowOf(session: Session, id: string, known: Known): readonly ReadingRow[
     {
       reading: id,
       is: reading.is,
-      value: wordsOf(known),
-      bands: known.bands,
+      value: wordsOf(reading, known),
+      bands: bandsInWords(reading, known.bands),
       verdict: standing(session, id, known),
       judged: reading.normal !== 'any',
       expected: expectationOf(session, reading).text,
@@ -67,9 +68,9 @@ function rowOf(session: Session, id: string, known: Known): readonly ReadingRow[
   ];
 }
 
-function wordsOf({ observation, bands }: Known): string | null {
+function wordsOf(reading: Reading, { observation, bands }: Known): string | null {
   if (observation !== null) return observationText(observation);
-  return bands.length > 0 ? bands.join(' or ') : null;
+  return bands.length > 0 ? bandWords(reading, bands) : null;
 }
 
 const isComputed = ({ from, call }: Reading): boolean => call || from !== null;

@@ -1,5 +1,6 @@
 import { type Settler, settlerWords } from '../../engine/doubt/index.ts';
 import type { Session } from '../../engine/run/index.ts';
+import { twoDigits } from './two-digits.ts';
 
 /** More ways than these are read by nobody at a bench. */
 const told = 3;
@@ -16,6 +17,7 @@ export function settleWords(session: Session, by: readonly Settler[]): string | 
 
 /** A setting goes by what it is, not by its name in the tree. */
 function wordsOf(session: Session, settler: Settler): string {
+  if ('plusMinus' in settler) return settlerWords({ ...settler, plusMinus: twoDigits(settler.plusMinus) });
   if (settler.kind !== 'setting') return settlerWords(settler);
   return `knowing "${session.loaded.settings.get(settler.setting)?.is ?? settler.setting}"`;
 }

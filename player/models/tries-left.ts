@@ -4,6 +4,12 @@ export interface Count {
   readonly of: number;
 }
 
+/** What a proof by counting still needs: all of `wanted` tries must work; null where it is decided. */
+export function proofLeft({ good, of }: Count, wanted: number): string | null {
+  if (good < of || of >= wanted) return null;
+  return of === 0 ? `${wanted} in a row must work` : `${wanted - of} more must work`;
+}
+
 /** What a count still needs: `17 more without a failure settle it`; null where it is settled.
  *  @param enough so many alike in a row settle it */
 export function triesLeft({ good, of }: Count, enough: number): string | null {

@@ -4,6 +4,7 @@ import type { Reading } from '../../engine/model/reading.ts';
 import { preview, type Session, standing } from '../../engine/run/index.ts';
 import { memberReading, observationText, observe, resolveScale } from '../../engine/scale/index.ts';
 import type { Understanding } from '../parts/understanding-line.tsx';
+import { bandsInWords } from './band-words.ts';
 import { doubtWords } from './doubt-words.ts';
 import { settleWords } from './settle-words.ts';
 
@@ -66,12 +67,14 @@ function hintOf(measure: Reading['measure']): string {
 export function observedWords(session: Session, reading: Reading, observation: Observation) {
   const verdict = standing(session, reading.id, observation);
   const by = settlers(reading, resolveScale(memberReading(reading), session), observation, session.equipment);
-  const doubts = [doubtWords(observation), settleWords(session, by)].filter((words) => words !== null);
+  const counted = reading.measure.kind === 'tries';
+  const doubt = doubtWords(observation);
   return {
     value: observationText(observation),
-    bands: observation.bands,
+    bands: bandsInWords(reading, observation.bands),
     normal: reading.normal === 'any' || verdict === 'open' ? null : verdict === 'normal',
-    remarks: [...observation.remarks, ...doubts],
+    remarks: [...(counted ? [] : observation.remarks), ...(doubt === null ? [] : [doubt])],
+    settle: counted ? (observation.remarks[0] ?? null) : settleWords(session, by),
   };
 }
 

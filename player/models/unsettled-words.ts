@@ -1,5 +1,6 @@
 import { latest, type Session, type Unsettled } from '../../engine/run/index.ts';
 import { observationText } from '../../engine/scale/index.ts';
+import { bandsInWords } from './band-words.ts';
 import { doubtWords } from './doubt-words.ts';
 import { settleWords } from './settle-words.ts';
 
@@ -15,8 +16,8 @@ export function unsettledWords(session: Session, { reading, bands, by }: Unsettl
   const value = observation === null ? null : observationText(observation);
   const doubt = observation === null ? null : doubtWords(observation);
   const shown = [value, doubt].filter((words) => words !== null).join(', ');
-  const all =
-    bands.length === 2 ? bands.join(' and ') : `${bands.slice(0, -1).join(', ')} and ${bands.at(-1)}`;
+  const names = bandsInWords(reading, bands);
+  const all = `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
   const open = `${all} are ${bands.length === 2 ? 'both' : 'all'} possible`;
   const settle = settleWords(session, by) ?? 'A better contact, or another instrument, may settle it';
   return {

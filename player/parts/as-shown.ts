@@ -3,7 +3,7 @@
  *  `39.6 MHz .. 40.4 MHz` → `39.6 … 40.4 MHz`. Anything else stays as it is. */
 export function asShown(written: string): string {
   const text = written.replace(/-(?=\d)/g, '−');
-  const match = /^(\S+) (\S.*) \.\. (\S+) (\S.*)$/.exec(text);
+  const match = /^((?:all )?\S+) (\S.*) \.\. (\S+) (\S.*)$/.exec(text);
   const once =
     match === null || match[2] !== match[4]
       ? text.replace(' .. ', ' … ')

@@ -15,22 +15,26 @@ interface BeepsFaceProps {
 
 /** The face of what is heard: the known patterns side by side, and two buttons to tap along with the board. */
 export function BeepsFace({ patterns, normal, heard, onChoose, onBeep }: BeepsFaceProps): JSX.Element {
+  const isNormal = (band: string) => normal !== 'any' && normal.includes(band);
   return (
     <>
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset's legend would repeat the reading's name */}
-      <div class="options" role="group" aria-label="Known patterns">
+      <div class="beeps" role="group" aria-label="Known patterns">
         {patterns.map(({ pattern, band, means }) => (
           <button
             key={pattern}
             type="button"
-            class={`option${normal !== 'any' && normal.includes(band) ? ' option-normal' : ''}`}
+            class={`option beep-row${isNormal(band) ? ' option-normal' : ''}`}
             aria-pressed={pattern === heard}
             onClick={() => onChoose(beepText(pattern))}
           >
             <BeepMarks pattern={pattern} />
-            <span class="option-name">{beepText(pattern)}</span>
-            <span class="option-mark">{band}</span>
-            {means !== null && <span class="option-means">{means}</span>}
+            <span class="beep-text">{beepText(pattern)}</span>
+            <span>
+              <strong>{band}</strong>
+              {isNormal(band) && <span class="option-mark"> normal</span>}
+              {means !== null && <span class="beep-means"> {means}</span>}
+            </span>
           </button>
         ))}
       </div>

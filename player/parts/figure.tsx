@@ -7,10 +7,14 @@ interface FigureProps {
   readonly size: 'hero' | 'large' | 'row';
 }
 
+/** `short` of `2 long 6 short`: no unit is spelled in four small letters or more. */
+const isWord = /^\p{Ll}{4,}/u;
+
 /** `25.2 MHz` → `25.2` and `MHz`; a word without a number stays whole. */
 export function splitFigure(text: string): { readonly number: string; readonly unit: string } {
   const match = /^(.*\d[^\s]*)\s+([^\d\s][^\d]*)$/u.exec(text);
-  return match === null ? { number: text, unit: '' } : { number: match[1] ?? text, unit: match[2] ?? '' };
+  const [, number = text, unit = ''] = match ?? [];
+  return isWord.test(unit) ? { number: text, unit: '' } : { number, unit };
 }
 
 /** A value with its unit in smaller letters, never broken over two lines. */

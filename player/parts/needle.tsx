@@ -39,7 +39,7 @@ export function Needle({ arc, face, pointer, thick, em }: NeedleProps): JSX.Elem
         const path = tickPath(arc, share, -em * 0.55, thick + em * 0.15);
         return (
           <g key={share}>
-            <path class="needle-halo" d={path} />
+            {sides.length === 0 && <path class="needle-halo" d={path} />}
             <path class="needle-edge" d={path} />
           </g>
         );

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { asShown } from './as-shown.ts';
 import { Figure } from './figure.tsx';
 
 /** How what stands in the field is understood. */
@@ -15,6 +16,8 @@ export type Understanding =
       /** `0.63 of what it should be` */
       readonly fraction: string | null;
       readonly remarks: readonly string[];
+      /** What would settle it, where more than one band is possible. */
+      readonly settle?: string | null;
       /** Titles of the sections it leads to: none while other readings decide. */
       readonly leads: readonly string[];
     };
@@ -52,22 +55,25 @@ export function UnderstandingLine({ understanding, onOffer }: UnderstandingLineP
 }
 
 function Understood(props: Extract<Understanding, { state: 'understood' }>): JSX.Element {
-  const { value, bands, normal, fraction, remarks, leads } = props;
+  const { value, bands, normal, fraction, remarks, settle = null, leads } = props;
   return (
     <p>
       <Figure text={value} size="large" />
-      <span class={bands.join(' or ') === value ? 'unseen' : 'dot-before'}>
-        <strong class={normal === true ? 'word-normal' : normal === false ? 'word-off' : ''}>
-          {bands.join(' or ')}
-        </strong>
-        {normal === true && ', as it should be'}
-      </span>
+      {bands.length > 0 && (
+        <span class={bands.join(' or ') === value ? 'unseen' : 'dot-before'}>
+          <strong class={normal === true ? 'word-normal' : normal === false ? 'word-off' : ''}>
+            {bands.join(' or ')}
+          </strong>
+          {normal === true && ', as it should be'}
+        </span>
+      )}
       {fraction !== null && <span class="dot-before">{fraction}</span>}
       {remarks.map((remark) => (
         <span key={remark} class="dot-before">
-          {remark}
+          {asShown(remark)}
         </span>
       ))}
+      {settle !== null && <span class="dot-before roomy">{asShown(settle)}</span>}
       {leads.length > 0 && (
         <span class="leads">
           <span aria-hidden="true">→ </span>

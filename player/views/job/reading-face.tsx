@@ -4,7 +4,7 @@ import type { Measure, Reading } from '../../../engine/model/reading.ts';
 import type { Expectation, Session } from '../../../engine/run/index.ts';
 import { memberReading, resolveScale } from '../../../engine/scale/index.ts';
 import { gaugeOf, pointersOf } from '../../models/gauge-of.ts';
-import { countIn, triesLeft } from '../../models/tries-left.ts';
+import { countIn, proofLeft, triesLeft } from '../../models/tries-left.ts';
 import { BeepsFace } from '../../parts/beeps-face.tsx';
 import { CodesFace } from '../../parts/codes-face.tsx';
 import { Gauge } from '../../parts/gauge.tsx';
@@ -106,7 +106,7 @@ function TriesReadingFace({ measure, observation, tries, typed, onType }: FacePr
       good={good}
       of={of}
       enough={enough}
-      left={triesLeft({ good, of }, enough)}
+      left={tries === null ? triesLeft({ good, of }, enough) : proofLeft({ good, of }, tries)}
       onWorked={worked}
       onFailed={failed}
     />

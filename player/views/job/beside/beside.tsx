@@ -11,6 +11,7 @@ import type { App } from '../../../models/app.ts';
 import { findingWords } from '../../../models/finding-words.ts';
 import type { OpenJob } from '../../../models/open-job.ts';
 import { readingRows } from '../../../models/reading-rows.ts';
+import { asShown } from '../../../parts/as-shown.ts';
 import { Ledger } from '../../../parts/ledger.tsx';
 import { SettingList } from '../setting-list.tsx';
 import { FaultList } from './fault-list.tsx';
@@ -95,5 +96,5 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
 
 const fromWords = ({ loaded }: Session, { from, reading }: Finding): string => {
   const names = from.length > 0 ? from.map((known) => known.reading) : [reading.id];
-  return names.map((id) => loaded.readings.get(id)?.is ?? id).join(', ');
+  return asShown(names.map((id) => loaded.readings.get(id)?.is ?? id).join(', '));
 };

@@ -1,5 +1,7 @@
 import type { JSX } from 'preact';
 import type { FaultStanding, Session } from '../../../../engine/run/index.ts';
+import { bandWords } from '../../../models/band-words.ts';
+import { asShown } from '../../../parts/as-shown.ts';
 
 interface FaultListProps {
   readonly session: Session;
@@ -17,7 +19,7 @@ export function FaultList({ session, standings }: FaultListProps): JSX.Element {
           {state !== 'possible' && state !== 'ruled out' && <span class="row-band">{state}</span>}
           {contradictions.length > 0 && (
             <span class="row-more">
-              {contradictions.map((one) => contradictionWords(session, one)).join('; ')}
+              {asShown(contradictions.map((one) => contradictionWords(session, one)).join('; '))}
             </span>
           )}
         </li>
@@ -30,5 +32,6 @@ function contradictionWords(
   session: Session,
   { reading, showed }: FaultStanding['contradictions'][number],
 ): string {
-  return `${session.loaded.readings.get(reading)?.is ?? reading}: ${showed.join(' or ')}`;
+  const found = session.loaded.readings.get(reading);
+  return `${found?.is ?? reading}: ${bandWords(found, showed)}`;
 }

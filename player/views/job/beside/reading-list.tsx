@@ -50,19 +50,7 @@ function Row({ row, onRetake }: RowProps): JSX.Element {
           <span class={`row-band${bandClass(row)}`}>{row.bands.join(' or ')}</span>
         )}
       </span>
-      <span class="row-more">
-        {row.judged && row.verdict === 'normal' && 'as it should be'}
-        {row.judged &&
-          row.verdict !== 'normal' &&
-          row.expected !== '' &&
-          `should be ${asShown(row.expected)}`}
-        {row.given && ' · from the symptom'}
-        {row.from === 'readings' && ' · computed'}
-        {row.from === 'procedure' && ' · what the procedure found'}
-        {row.doubt !== null && ` · ${asShown(row.doubt)}`}
-        {row.looks > 1 && row.from === null && ` · read ${row.looks} times`}
-        {row.stale && ' · the board was set otherwise'}
-      </span>
+      <span class="row-more">{remarksOn(row).join(' · ')}</span>
       {row.of !== null && (
         <button
           type="button"
@@ -79,4 +67,19 @@ function Row({ row, onRetake }: RowProps): JSX.Element {
 function bandClass({ judged, verdict }: ReadingRow): string {
   if (!judged || verdict === 'open') return '';
   return verdict === 'normal' ? ' word-normal' : ' word-off';
+}
+
+function remarksOn(row: ReadingRow): readonly string[] {
+  const { judged, verdict, expected, from, doubt, looks } = row;
+  const remarks: readonly (readonly [boolean, string])[] = [
+    [judged && verdict === 'normal', 'as it should be'],
+    [judged && verdict !== 'normal' && expected !== '', `should be ${asShown(expected)}`],
+    [row.given, 'from the symptom'],
+    [from === 'readings', 'computed'],
+    [from === 'procedure', 'what the procedure found'],
+    [doubt !== null, asShown(doubt ?? '')],
+    [looks > 1 && from === null, `read ${looks} times`],
+    [row.stale, 'the board was set otherwise'],
+  ];
+  return remarks.flatMap(([holds, words]) => (holds ? [words] : []));
 }

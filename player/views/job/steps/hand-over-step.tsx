@@ -15,7 +15,7 @@ export function HandOverStep({ job, session, question }: StepProps<'hand-over'>)
     <>
       <StepBody>
         <StepHead session={session} title={section.title} />
-        <p class="task">The way on is another tree: "{tree?.title ?? section.tree}".</p>
+        <p class="task">The way on leads into another tree.</p>
         {tree !== null && <p class="quoted">{tree.symptom}</p>}
         <QuietHazards session={session} />
         <Prose blocks={section.blocks} resolve={resolve} />
