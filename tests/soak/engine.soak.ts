@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { allChoices } from '../../engine/cases/all-choices.ts';
+import { everySetting } from '../../engine/cases/every-setting.ts';
+import { walkFault } from '../../engine/cases/walk-fault.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import { benchTree, wholeTree } from '../helpers/bench.ts';
 import { callTree } from '../helpers/call-tree.ts';
 import { shippedTrees } from '../helpers/shipped-trees.ts';
-import { allChoices, everySetting, walkFault } from '../helpers/walk-fault.ts';
 import { mangledTexts } from '../properties/mangled-texts.ts';
 import { randomWalks } from '../properties/random-walks.ts';
 import { slicingLaw } from '../properties/slicing-law.ts';

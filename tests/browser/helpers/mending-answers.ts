@@ -1,9 +1,9 @@
+import { typedFor } from '../../../engine/cases/typed-for.ts';
+import { walkFault } from '../../../engine/cases/walk-fault.ts';
 import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
 import type { Entry } from '../../../engine/model/entry.ts';
 import { questionOf, type Session } from '../../../engine/run/index.ts';
 import { say } from '../../helpers/bench.ts';
-import { typedFor } from '../../helpers/typed-for.ts';
-import { walkFault } from '../../helpers/walk-fault.ts';
 
 interface Mending {
   readonly open: string;
@@ -16,7 +16,7 @@ interface Mending {
 export function mendingAnswers(tree: CompiledTree, faultId: string, words: Mending): readonly string[] {
   const fault = tree.faults.find(({ id }) => id === faultId);
   if (fault === undefined) throw new Error(`expected a fault "${faultId}"`);
-  const { arrived, session } = walkFault(tree, fault, (_reading, bands) => bands[0] as string);
+  const { arrived, session } = walkFault(tree, fault, () => 0);
   if (!arrived) throw new Error(`expected to arrive at "${faultId}"`);
   const [, ...way] = session.entries.map(written);
   return [words.open, ...way, words.remedied, ...proof(session, words.remedied), words.close];

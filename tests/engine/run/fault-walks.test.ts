@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { allChoices } from '../../../engine/cases/all-choices.ts';
+import { typedFor } from '../../../engine/cases/typed-for.ts';
+import { walkFault } from '../../../engine/cases/walk-fault.ts';
 import { bandsOf, observe } from '../../../engine/scale/index.ts';
 import { walk, wholeTree } from '../../helpers/bench.ts';
-import { typedFor } from '../../helpers/typed-for.ts';
-import { allChoices, walkFault } from '../../helpers/walk-fault.ts';
 
 const whole = wholeTree();
 const faultNamed = (id: string) => whole.faults.find((fault) => fault.id === id) as (typeof whole.faults)[0];
@@ -28,7 +29,7 @@ describe('what a board with one fault answers', () => {
   });
 
   test('holds the walk where it does not show what must be seen first', () => {
-    const { arrived, session } = walkFault(whole, faultNamed('short_on_card'), (_, [band]) => band as string);
+    const { arrived, session } = walkFault(whole, faultNamed('short_on_card'), () => 0);
     expect(arrived).toBe(false);
     expect(session.position.section?.id).toBe('rail');
   });
