@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Compiled, compileTree } from '../../engine/compile.ts';
+import { folderLibrary } from './folder-library.ts';
 
+const library = folderLibrary(fileURLToPath(new URL('../../trees/', import.meta.url)));
 const folder = fileURLToPath(new URL('../../trees/trees/', import.meta.url));
 
 export interface Shipped extends Compiled {
@@ -15,5 +17,5 @@ export const shippedTrees: readonly Shipped[] = readdirSync(folder)
   .map((name) => {
     const text = readFileSync(folder + name, 'utf8');
     const id = name.replace(/\.md$/, '');
-    return { id, text, ...compileTree(text, { id }) };
+    return { id, text, ...compileTree(text, { id, path: `trees/${name}`, library }) };
   });

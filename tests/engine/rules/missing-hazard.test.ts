@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { compileTree } from '../../../engine/compile.ts';
 import type { Diagnostic } from '../../../engine/diagnostics/diagnostic.ts';
 import { missingHazard } from '../../../engine/rules/missing-hazard.ts';
+import { folderLibrary } from '../../helpers/folder-library.ts';
 import { linkedTree } from '../../helpers/small-tree.ts';
 
 const facts = { readings: { v5: 'low *good' }, faults: { a: 'v5 low', b: 'v5 low' } };
@@ -13,6 +14,9 @@ const missing = (body: string): string[] =>
 
 const written = (each: Diagnostic, body: string): string =>
   `${each.code === 'hazard-missing' ? each.signal : each.code} "${body.slice(each.span.from, each.span.to)}"`;
+
+/** Where the shipped tree stands among the files it names. */
+const shipped = { id: 'no-post-586', path: 'trees/no-post-586.md', library: folderLibrary('trees') };
 
 const stop = (...paragraphs: string[]): string => ['## A', ...paragraphs, 'Stop: here.'].join('\n\n');
 
@@ -83,13 +87,13 @@ describe('missingHazard()', () => {
 
   test('finds nothing in the shipped tree', () => {
     const text = readFileSync('trees/trees/no-post-586.md', 'utf8');
-    const codes = compileTree(text, { id: 'no-post-586' }).diagnostics.map(({ code }) => code);
+    const codes = compileTree(text, shipped).diagnostics.map(({ code }) => code);
     expect(codes).not.toContain('hazard-missing');
   });
 
   test('finds what the shipped tree would lack without its hazards', () => {
     const text = readFileSync('trees/trees/no-post-586.md', 'utf8').replace(/^>.*\n/gm, '');
-    const found = compileTree(text, { id: 'x' }).diagnostics.filter(({ code }) => code === 'hazard-missing');
+    const found = compileTree(text, shipped).diagnostics.filter(({ code }) => code === 'hazard-missing');
     expect(found.length).toBeGreaterThan(2);
   });
 });
