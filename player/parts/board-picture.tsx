@@ -1,4 +1,4 @@
-import type { JSX } from 'preact';
+import type { ComponentChildren, JSX } from 'preact';
 import { type PictureView, pictureView, type Spot } from './picture-view.ts';
 import { usePicture } from './use-picture.ts';
 
@@ -15,10 +15,13 @@ interface BoardPictureProps {
   readonly says: string;
   readonly spots: readonly MarkedSpot[];
   readonly whole?: boolean;
+  /** What stands below it. */
+  readonly children: ComponentChildren;
 }
 
 /** A picture of the board: the places from near, and where on the board that is. */
-export function BoardPicture({ url, says, spots, whole = false }: BoardPictureProps): JSX.Element | null {
+export function BoardPicture(props: BoardPictureProps): JSX.Element | null {
+  const { url, says, spots, whole = false, children } = props;
   const size = usePicture(url);
   if (size === 'none') return <p class="hint">The picture cannot be shown: {says}.</p>;
   if (size === null) return <div class="picture picture-waiting" aria-hidden="true" />;
@@ -26,29 +29,34 @@ export function BoardPicture({ url, says, spots, whole = false }: BoardPicturePr
   const touched = spots.filter(({ kind }) => kind === 'touch');
   const near = whole || touched.length === 0 ? all : pictureView(touched, size);
   const isWhole = near.width === all.width;
+  const unit = Math.max(near.width / 1.5, near.height) / 100;
+  const image = <image href={url} width={size.width} height={size.height} />;
   return (
-    <div class={`picture${isWhole ? ' picture-whole' : ''}`}>
-      {!isWhole && (
-        <svg class="picture-all" viewBox={boxOf(all)} aria-hidden="true">
-          <image href={url} width={size.width} height={size.height} />
-          <rect class="picture-frame-under" {...near} vector-effect="non-scaling-stroke" />
-          <rect class="picture-frame" {...near} vector-effect="non-scaling-stroke" />
-        </svg>
-      )}
+    <figure class={`picture${isWhole ? ' picture-whole' : ''}`}>
       <svg class="picture-near" viewBox={boxOf(near)} role="img" aria-label={says}>
-        <image href={url} width={size.width} height={size.height} />
+        {image}
         {spots.map((spot) => (
           <Ring
             key={`${spot.kind} ${spot.mark}`}
             spot={spot}
             x={spot.x * size.width}
             y={spot.y * size.height}
-            unit={Math.max(near.width / 1.5, near.height) / 100}
+            unit={unit}
             right={near.x + near.width}
           />
         ))}
       </svg>
-    </div>
+      <figcaption class="picture-foot">
+        {!isWhole && (
+          <svg class="picture-all" viewBox={boxOf(all)} aria-hidden="true">
+            {image}
+            <rect class="picture-frame-under" {...near} vector-effect="non-scaling-stroke" />
+            <rect class="picture-frame" {...near} vector-effect="non-scaling-stroke" />
+          </svg>
+        )}
+        <div class="picture-says">{children}</div>
+      </figcaption>
+    </figure>
   );
 }
 

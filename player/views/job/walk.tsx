@@ -29,7 +29,7 @@ export function Walk({ app, job, session }: WalkProps): JSX.Element {
   return (
     <Shell app={app} title={board} head={<JobHead app={app} job={job} session={session} board={board} />}>
       <div class="bench">
-        <main class="walk">
+        <main class={`walk${session.board?.pictures.length ? ' walk-pictured' : ''}`}>
           <JobNotice app={app} job={job} session={session} />
           <BenchOffers app={app} job={job} session={session} />
           {job.askAgain.value ? (

@@ -17,13 +17,18 @@ export function WhereToTouch({ session, reading }: WhereToTouchProps): JSX.Eleme
   const points = board === null ? [] : pointsOf(board, reading);
   if (board === null || points.length === 0)
     return <TouchPoints points={reading.points} tools={reading.with} />;
+  const pictures = placesOf(board, reading);
   return (
-    <section class="where" aria-label="Where to touch">
+    <>
       <TouchPoints points={points.map(({ is }) => is)} tools={reading.with} marked />
-      {placesOf(board, reading).map((places) => (
-        <OnPicture key={places.picture.id} places={places} />
-      ))}
-    </section>
+      {pictures.length > 0 && (
+        <section class="pictures" aria-label="Where to touch">
+          {pictures.map((places) => (
+            <OnPicture key={places.picture.id} places={places} />
+          ))}
+        </section>
+      )}
+    </>
   );
 }
 
@@ -33,29 +38,26 @@ function OnPicture({ places: { picture, touch, near } }: { readonly places: Plac
     ...touch.map(({ mark, point }) => ({ mark, x: point.x, y: point.y, kind: 'touch' as const })),
   ];
   return (
-    <figure>
-      <BoardPicture
-        url={picture.url}
-        says={`${picture.is}, with a ring at ${touch.map(({ point }) => point.is).join(' and ')}`}
-        spots={spots}
-      />
-      <figcaption class="picture-says">
-        <span class="picture-side">
-          {picture.is}
-          {picture.mirrored && <strong> Turned over: left and right are swapped</strong>}
-        </span>
-        {near.length > 0 && (
-          <span>
-            Close by:{' '}
-            {near.map(({ mark, point }, index) => (
-              <span key={mark} class="picture-near-name">
-                {index > 0 && '; '}
-                <b>{mark}</b> {point.is}
-              </span>
-            ))}
-          </span>
-        )}
-      </figcaption>
-    </figure>
+    <BoardPicture
+      url={picture.url}
+      says={`${picture.is}, with a ring at ${touch.map(({ point }) => point.is).join(' and ')}`}
+      spots={spots}
+    >
+      <p>
+        {picture.is}
+        {picture.mirrored && <strong> Left and right are swapped</strong>}
+      </p>
+      {near.length > 0 && (
+        <p>
+          Close by:{' '}
+          {near.map(({ mark, point }, index) => (
+            <span key={mark}>
+              {index > 0 && '; '}
+              <b>{mark}</b> {point.is}
+            </span>
+          ))}
+        </p>
+      )}
+    </BoardPicture>
   );
 }

@@ -14,10 +14,9 @@ export function BoardSheet({ session, onClose }: SheetProps<'board'>): JSX.Eleme
     <Dialog title={board.title} onClose={onClose}>
       <div class="sheet-form">
         {board.pictures.map(({ id, is, url }) => (
-          <figure key={id}>
-            <BoardPicture url={url} says={is} spots={[]} whole />
-            <figcaption class="picture-says">{is}</figcaption>
-          </figure>
+          <BoardPicture key={id} url={url} says={is} spots={[]} whole>
+            {is}
+          </BoardPicture>
         ))}
         {board.fittings.map(({ id, is, together }) => (
           <section key={id}>
