@@ -8,6 +8,13 @@ export function recordMarkdown(record: JobRecord, audience: Audience): string {
   const parts = [
     `# ${literal(record.board || 'Board')}: ${outcomeWords[record.outcome]}`,
     heading(record),
+    part(
+      'Done all the same',
+      record.overrides.map(
+        ({ at, what, why }) =>
+          `- ${literal(what)}, ${day(at)}, although what must be seen first was not: ${literal(why)}`,
+      ),
+    ),
     part('What was wrong', record.remedies.filter(({ effect }) => effect !== 'no effect').map(causeLine)),
     part('Parts', record.remedies.flatMap(partLines)),
     part(
@@ -44,6 +51,7 @@ function heading(record: JobRecord): string {
     ['Owner', record.owner],
     ['As brought in', record.story],
     ['Symptom', record.tree.symptom],
+    ['Board sheet', record.sheet?.title ?? ''],
     [
       'On the bench',
       record.closed === null
@@ -83,6 +91,16 @@ function benchParts(record: JobRecord): readonly string[] {
       ...record.readings.map(readingRow),
     ]),
     part(
+      'Together',
+      record.findings.map(({ text }) => `- ${literal(text)}`),
+    ),
+    part('How it was measured', benchLines(record)),
+    part(
+      'Besides',
+      record.events.map(({ at, text }) => `- ${time(at)}: ${literal(text)}`),
+    ),
+    part('Way', record.path.length === 0 ? [] : [literal(record.path.join(' → '))]),
+    part(
       'Ruled out',
       record.ruledOut.map(({ is, by }) => `- ${literal(is)}, by ${literal(by)}`),
     ),
@@ -90,21 +108,59 @@ function benchParts(record: JobRecord): readonly string[] {
       'Notes',
       record.notes.map(({ at, text }) => `- ${time(at)}: ${literal(text)}`),
     ),
-    `Walked with "${literal(record.tree.title)}" (${record.tree.id}, ${record.tree.digest.slice(0, 12)}), job ${literal(record.job)}.`,
+    walkedWith(record),
   ];
 }
 
+const rules = {
+  simple: 'Simple acceptance: a value counts as what was shown (JCGM 106)',
+  guarded: 'Guarded acceptance: a value near a limit counts as all that it can be (JCGM 106)',
+} as const;
+
+/** What was at the bench, how values near a limit were taken, and the known-good board's values that limits rested on. */
+function benchLines({ bench, readings }: JobRecord): readonly string[] {
+  const twins = readings.flatMap(({ is, twin }) => (twin === null ? [] : [`${is}: ${twin}`]));
+  const known = [...new Set(twins)].map((text) => `- Known-good board, ${literal(text)}`);
+  if (bench === null) return known;
+  return [
+    ...bench.instruments.map((text) => `- ${literal(text)}`),
+    ...(bench.lacking.length === 0 ? [] : [`- Not at hand: ${literal(bench.lacking.join(', '))}`]),
+    `- ${rules[bench.rule]}`,
+    ...known,
+  ];
+}
+
+function walkedWith({ tree, laterTrees, sheet, job }: JobRecord): string {
+  const named = ({ title, id, digest }: { title: string; id: string; digest: string }): string =>
+    `"${literal(title)}" (${literal(id)}, ${digest.slice(0, 12)})`;
+  const words = { 'handed over': 'handed over to', newer: 'then its newer version' } as const;
+  const later = laterTrees.map((each) => `, ${words[each.why]} ${named(each)}`).join('');
+  const board = sheet === null ? '' : `, board sheet ${named(sheet)}`;
+  return `Walked with ${named(tree)}${later}${board}, job ${literal(job)}.`;
+}
+
+/** `4.76 V ± 33.8 mV, climbs` */
+function valueCell({ value, doubt, mark }: RecordReading): string {
+  return [`${value}${doubt === null ? '' : ` ${doubt.plusMinus}`}`, ...(mark === null ? [] : [mark])].join(
+    ', ',
+  );
+}
+
+function verdictCell({ aside, verdict, doubt }: RecordReading): string {
+  if (aside !== null) return aside;
+  return doubt?.verdict == null ? verdict : `${verdict} (${doubt.verdict})`;
+}
+
 function readingRow(row: RecordReading): string {
-  const mark = row.mark === null ? '' : `, ${row.mark}`;
   const cells = [
     String(row.entry),
     time(row.at),
     row.section,
     row.is,
-    `${row.value}${mark}`,
+    valueCell(row),
     row.bands.join(' or '),
     row.expected,
-    row.aside ?? row.verdict,
+    verdictCell(row),
   ];
   return `| ${cells.map(literal).join(' | ')} |`;
 }

@@ -1,12 +1,16 @@
 import type { Entry } from '../model/entry.ts';
 import type { Job } from '../model/job.ts';
 import type { JobRecord, RecordReading, RecordRemedy } from '../model/record.ts';
-import { faultStandings, replay, type Session, valueText } from '../run/index.ts';
+import { faultStandings, findings, pathOf, replay, type Session } from '../run/index.ts';
+import { benchOf, eventsOf, overridesOf } from './record-events.ts';
 import { recordReadings } from './record-readings.ts';
+import { recordSettings } from './record-settings.ts';
+import { laterTreesOf, treeRow } from './record-trees.ts';
 
 /** The record of a job as it stands. */
-export function recordOf({ id, tree, entries }: Job): JobRecord {
-  const session = replay(tree, entries);
+export function recordOf(job: Job): JobRecord {
+  const { id, tree, entries } = job;
+  const session = replay(tree, entries, job);
   const opened = entries.find((entry) => entry.kind === 'opened');
   const closing = session.closed === null ? undefined : entries.findLast((entry) => entry.kind === 'closed');
   const readings = recordReadings(session);
@@ -17,19 +21,20 @@ export function recordOf({ id, tree, entries }: Job): JobRecord {
     board: opened?.board ?? '',
     owner: opened?.owner ?? '',
     story: opened?.story ?? '',
-    tree: { id: tree.id, title: tree.title, symptom: tree.symptom, digest: tree.digest },
+    tree: treeRow(tree),
+    laterTrees: laterTreesOf(job),
+    sheet: job.board && { id: job.board.id, title: job.board.title, digest: job.board.digest },
+    bench: benchOf(session),
     opened: opened?.at ?? '',
     closed: closing?.at ?? null,
     outcome: session.closed === null ? 'open' : session.closed.mended ? 'mended' : 'not mended',
     closing: closing?.note ?? '',
-    settings: tree.settings
-      .filter((setting) => session.settings.has(setting.id))
-      .map((setting) => ({
-        id: setting.id,
-        is: setting.is,
-        value: valueText(session, { kind: 'name', name: setting.id }),
-      })),
+    settings: recordSettings(session),
     readings,
+    findings: findings(session).map(({ reading, text }) => ({ reading: reading.id, is: reading.is, text })),
+    overrides: overridesOf(session),
+    events: eventsOf(session),
+    path: pathOf(session.position).map(({ title }) => title),
     remedies: session.position.remedies.map((done) => remedyOf(session, done)),
     proof: proofOf(session, readings),
     ruledOut: faultStandings(session)

@@ -5,12 +5,14 @@ import type { RecordReading, Verdict } from '../model/record.ts';
 import { type Session, standing } from '../run/index.ts';
 import { observationText } from '../scale/index.ts';
 import { expectedThen } from './expected-then.ts';
+import { recordDoubt, twinText } from './record-doubt.ts';
+import { readingOfJob, titleOfJob } from './record-trees.ts';
 
 /** Every reading of a job in the order it was taken, what does not count any more included. */
 export function recordReadings(session: Session): readonly RecordReading[] {
   return session.entries.flatMap((entry, index) => {
     const look = lookOf(session, entry);
-    const reading = session.loaded.readings.get(look?.reading ?? '');
+    const reading = look === null ? undefined : readingOfJob(session, look.reading);
     return look === null || reading === undefined ? [] : [rowOf(session, entry, index, look, reading)];
   });
 }
@@ -59,20 +61,22 @@ function rowOf(session: Session, entry: Entry, index: number, look: Look, readin
   return {
     entry: index + 1,
     at: entry.at,
-    section: session.loaded.sections.get(look.section)?.title ?? '',
+    section: titleOfJob(session, look.section),
     reading: reading.id,
     is: reading.is,
     typed: observation?.typed ?? '',
     value: observation === null ? look.why : observationText(observation),
     bands,
-    verdict: verdictOf(session, reading, bands),
+    verdict: standingOf(session, reading, bands),
     expected: expectedThen(session, reading, observation),
     mark: observation?.mark ?? null,
+    doubt: recordDoubt(reading, observation),
+    twin: twinText(session, reading.id, observation?.used?.twin ?? null),
     aside: asideOf(session, entry, index, reading.id),
   };
 }
 
-function verdictOf(session: Session, reading: Reading, bands: readonly string[]): Verdict {
+function standingOf(session: Session, reading: Reading, bands: readonly string[]): Verdict {
   if (bands.length === 0) return 'not read';
   if (reading.normal === 'any') return 'not judged';
   return standing(session, reading.id, { bands });

@@ -19,8 +19,30 @@ export interface RecordReading {
   /** What it should have shown then: `39.6 MHz .. 40.4 MHz`. */
   readonly expected: string;
   readonly mark: Mark | null;
+  /** How far off the instrument may have been, and what that makes of the verdict; null where no instrument is known. */
+  readonly doubt: RecordDoubt | null;
+  /** The known-good board's value that a limit rested on, and where it is from: `1.3 Vpp, read in this job`. */
+  readonly twin: string | null;
   /** Why it does not count: struck out, corrected, the board was altered since. */
   readonly aside: string | null;
+}
+
+export interface RecordDoubt {
+  readonly instrument: string;
+  /** `± 17.75 mV` */
+  readonly plusMinus: string;
+  /** By ILAC-G8:09/2019, guard band w = U; null where there is nothing to conform to. */
+  readonly verdict: 'pass' | 'conditional pass' | 'conditional fail' | 'fail' | null;
+  /** That the true value is normal, from 0 to 1 (JCGM 106); null likewise. */
+  readonly probability: number | null;
+}
+
+/** A tree that the job was walked with. */
+export interface RecordTree {
+  readonly id: string;
+  readonly title: string;
+  readonly symptom: string;
+  readonly digest: string;
 }
 
 export interface RecordRemedy {
@@ -41,12 +63,22 @@ export interface JobRecord {
   readonly owner: string;
   /** The fault in the owner's words. */
   readonly story: string;
-  readonly tree: {
-    readonly id: string;
-    readonly title: string;
-    readonly symptom: string;
-    readonly digest: string;
-  };
+  /** The tree it was begun with. */
+  readonly tree: RecordTree;
+  /** Trees it went on with, and why. */
+  readonly laterTrees: readonly (RecordTree & {
+    readonly at: string;
+    readonly why: 'handed over' | 'newer';
+  })[];
+  /** The board sheet; null without one. */
+  readonly sheet: { readonly id: string; readonly title: string; readonly digest: string } | null;
+  /** What was at the bench; null where nobody said. */
+  readonly bench: {
+    /** One line each, as they are typed. */
+    readonly instruments: readonly string[];
+    readonly lacking: readonly string[];
+    readonly rule: 'simple' | 'guarded';
+  } | null;
   readonly opened: string;
   readonly closed: string | null;
   readonly outcome: 'mended' | 'not mended' | 'open';
@@ -54,6 +86,14 @@ export interface JobRecord {
   readonly closing: string;
   readonly settings: readonly { readonly id: string; readonly is: string; readonly value: string }[];
   readonly readings: readonly RecordReading[];
+  /** What the readings say together: derived readings out of normal. */
+  readonly findings: readonly { readonly reading: string; readonly is: string; readonly text: string }[];
+  /** What was done although something that must be seen first was not, and why. */
+  readonly overrides: readonly { readonly at: string; readonly what: string; readonly why: string }[];
+  /** What happened to the board besides readings: conditions, jumpers, that it ran all of a sudden. */
+  readonly events: readonly { readonly at: string; readonly text: string }[];
+  /** Titles of the sections walked to where the job stands. */
+  readonly path: readonly string[];
   readonly remedies: readonly RecordRemedy[];
   /** The readings that prove the last remedy; empty until they are complete. */
   readonly proof: readonly RecordReading[];
