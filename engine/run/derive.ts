@@ -1,5 +1,6 @@
 import type { Entry } from '../model/entry.ts';
 import type { Reading } from '../model/reading.ts';
+import { inputsOf } from '../scale/index.ts';
 import { derivedNow } from './derived-now.ts';
 import type { Known } from './known.ts';
 import { remember } from './remember.ts';
@@ -8,17 +9,25 @@ import { latest, type Session } from './session.ts';
 /** Computes what follows from the readings and settings as `entry` left them. What comes out otherwise than before is one
  *  more word on the derived reading. */
 export function derive(before: Session, after: Session, entry: Entry, index: number): Session {
-  if (!hasChanged(before, after)) return after;
-  return after.loaded.derived.reduce((session, reading) => deriveOne(session, reading, entry, index), after);
+  if (before.history === after.history && !isJudgedAnew(before, after)) return after;
+  return after.loaded.derived.reduce(
+    (session, reading) =>
+      isJudgedAnew(before, after) || hasNews(before, session, reading)
+        ? deriveOne(session, reading, entry, index)
+        : session,
+    after,
+  );
 }
 
-const hasChanged = (before: Session, after: Session): boolean =>
-  after.loaded.derived.length > 0 &&
-  (before.history !== after.history ||
-    before.settings !== after.settings ||
-    before.twins !== after.twins ||
-    before.loaded !== after.loaded ||
-    before.equipment !== after.equipment);
+const isJudgedAnew = (before: Session, after: Session): boolean =>
+  before.settings !== after.settings ||
+  before.twins !== after.twins ||
+  before.loaded !== after.loaded ||
+  before.equipment !== after.equipment;
+
+/** Whether there is another word on anything that it is computed from, or on itself. */
+const hasNews = (before: Session, after: Session, reading: Reading): boolean =>
+  [reading.id, ...inputsOf(reading)].some((id) => before.history.get(id) !== after.history.get(id));
 
 function deriveOne(session: Session, reading: Reading, { at }: Entry, index: number): Session {
   const known = latest(session, reading.id);

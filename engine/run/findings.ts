@@ -19,7 +19,7 @@ export interface Finding {
   readonly text: string;
 }
 
-/** What the readings say together, in the tree's order. */
+/** What the readings say together, what is computed from other findings after them. */
 export function findings(session: Session): readonly Finding[] {
   return session.loaded.derived.flatMap((reading) => {
     const known = latest(session, reading.id);

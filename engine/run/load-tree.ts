@@ -7,6 +7,7 @@ import type { MachineEvent } from '../model/machine.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Section } from '../model/section.ts';
 import type { Setting } from '../model/setting.ts';
+import { inputsOf } from '../scale/index.ts';
 import { guards } from './guards.ts';
 
 const blueprint = setup({ types: { events: {} as MachineEvent }, guards });
@@ -24,7 +25,7 @@ export interface LoadedTree {
   readonly initial: MachineSnapshot;
   readonly settings: ReadonlyMap<string, Setting>;
   readonly readings: ReadonlyMap<string, Reading>;
-  /** The readings that are computed, in the tree's order. */
+  /** The readings that are computed, each after those that it is computed from. */
   readonly derived: readonly Reading[];
   readonly faults: ReadonlyMap<string, Fault>;
   readonly sections: ReadonlyMap<string, Section>;
@@ -58,8 +59,22 @@ function load(compiled: CompiledTree, board: CompiledBoard | null): LoadedTree {
     initial,
     settings: byId(tree.settings),
     readings: byId(tree.readings),
-    derived: tree.readings.filter(({ from }) => from !== null),
+    derived: derivedIn(tree),
     faults: byId(tree.faults),
     sections: byId(tree.sections),
   };
+}
+
+function derivedIn({ readings }: CompiledTree): readonly Reading[] {
+  const left = new Map(readings.filter(({ from }) => from !== null).map((reading) => [reading.id, reading]));
+  const sorted: Reading[] = [];
+  const visit = (id: string): void => {
+    const reading = left.get(id);
+    if (reading === undefined) return;
+    left.delete(id);
+    inputsOf(reading).forEach(visit);
+    sorted.push(reading);
+  };
+  for (const { id } of readings) visit(id);
+  return sorted;
 }

@@ -8,7 +8,7 @@ import {
   questionOf,
   replay,
 } from '../../../engine/run/index.ts';
-import { refusalOf, say, walk, wholeTree } from '../../helpers/bench.ts';
+import { refusalOf, say, treeOf, walk, wholeTree } from '../../helpers/bench.ts';
 
 const tree = wholeTree();
 const opened = ['open: Board 9', '66', '66'];
@@ -102,6 +102,50 @@ describe('a derived reading', () => {
   test('from before a remedy and from after it are not mixed', () => {
     const session = ['remedied', '66', '33.3'].reduce(say, atClocks('41.6', '21', '30.2'));
     expect(latest(session, 'clock_factor')).toMatchObject({ bands: ['good'], remedies: 1 });
+  });
+});
+
+describe('what is computed from something computed', () => {
+  const two = treeOf(`---
+format: 1
+kind: tree
+title: Ratio of a ratio
+symptom: Nothing
+boards: [586]
+readings:
+  too_low: { is: Too low, from: halves < 1.9, normal: no, source: common practice }
+  halves: { is: How many halves, from: v5 / 2.5 V, scale: few < 1.9 < good, normal: good, source: common practice }
+  v5: { is: 5 V, unit: V, scale: low < 4.75 V < good, normal: good, source: common practice }
+faults:
+  part: { is: A part, shows: { v5: low }, source: common practice }
+---
+
+## Rail
+
+Read \`v5\`, \`halves\`, \`too_low\`.
+
+- too_low is yes → [Part](#part)
+- otherwise → [Fine](#fine)
+
+## Part
+
+Fault \`part\`.
+
+Change it.
+
+Prove \`v5\`.
+
+## Fine
+
+Stop: It is fine.
+`);
+
+  test('follows from it, wherever it is declared', () => {
+    const session = walk(two, 'open: x', '4 V');
+    expect(latest(session, 'halves')).toMatchObject({ bands: ['few'] });
+    expect(latest(session, 'too_low')).toMatchObject({ bands: ['yes'] });
+    expect(sectionOf(session)).toBe('part');
+    expect(sectionOf(walk(two, 'open: x', '5 V'))).toBe('fine');
   });
 });
 
