@@ -1,6 +1,6 @@
 import { compileBoard } from './board/compile-board.ts';
 import { compileCase } from './cases/compile-case.ts';
-import { compileTree } from './compile.ts';
+import { examine } from './compile.ts';
 import type { Diagnostic } from './diagnostics/diagnostic.ts';
 import type { Staged } from './diagnostics/staged.ts';
 import { besideShelf } from './foreign/beside-shelf.ts';
@@ -11,6 +11,7 @@ import { inOrder, isError } from './foreign/in-order.ts';
 import { openFile } from './foreign/open-file.ts';
 import { emptyLibrary, type Library } from './library/library.ts';
 import { idOfPath } from './library/resolve-path.ts';
+import type { LinkedTree } from './link/linked-tree.ts';
 import type { CompiledBoard } from './model/compiled-board.ts';
 import type { ForeignFacts } from './model/foreign-facts.ts';
 import type { ProcedureFacts } from './model/procedure-facts.ts';
@@ -49,11 +50,15 @@ export function compileSheet(
 }
 
 type Place = Required<FilePlace>;
-type Check = (text: string, place: Place) => { readonly diagnostics: readonly Diagnostic[] };
+interface Checked {
+  readonly linked?: LinkedTree | null;
+  readonly diagnostics: readonly Diagnostic[];
+}
+type Check = (text: string, place: Place) => Checked;
 
 /** How a file of each kind is checked: a new kind is a row here. */
 const kinds = {
-  tree: (text, place) => compileTree(text, { id: idOfPath(place.path), ...place }),
+  tree: (text, place) => examine(text, { id: idOfPath(place.path), ...place }),
   procedure: compileProcedure,
   shared: compileShared,
   board: compileSheet,
@@ -66,6 +71,8 @@ export type FileKind = keyof typeof kinds;
 export interface CheckedFile {
   /** A file that does not say what it is is taken for a tree. */
   readonly kind: FileKind;
+  /** Null where it is no tree. */
+  readonly linked: LinkedTree | null;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -73,5 +80,7 @@ export interface CheckedFile {
 export function compileFile(text: string, { path, library = emptyLibrary }: FilePlace): CheckedFile {
   const { kind: said } = openFile(text);
   const kind = said !== null && Object.hasOwn(kinds, said) ? (said as FileKind) : 'tree';
-  return { kind, diagnostics: kinds[kind](text, { path, library }).diagnostics };
+  const check: Check = kinds[kind];
+  const { linked = null, diagnostics } = check(text, { path, library });
+  return { kind, linked, diagnostics };
 }

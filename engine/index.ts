@@ -2,7 +2,7 @@
 export { type Analysis, analyse } from './analysis/analyse.ts';
 export type { Astray, FaultWalk } from './analysis/fault-walk.ts';
 export { checkFile, type StudiedFile } from './check-file.ts';
-export { type Compiled, compileTree } from './compile.ts';
+export { type Compiled, compileTree, type Examined, examine } from './compile.ts';
 export {
   type CheckedFile,
   compileFile,
@@ -22,6 +22,7 @@ export { digestTree } from './emit/digest-tree.ts';
 export { emitCompiledTree } from './emit/emit-compiled-tree.ts';
 export { emitMachine } from './emit/emit-machine.ts';
 export { readFacts } from './facts/index.ts';
+export { Memory } from './foreign/memory.ts';
 export { emptyLibrary, type Library } from './library/library.ts';
 export { idOfPath, resolvePath } from './library/resolve-path.ts';
 export { linkTree } from './link/link-tree.ts';

@@ -91,5 +91,12 @@ function otherTree(from: string, written: string, shelf: Shelf): OtherTree {
   const data = file.front?.value.data as { readonly title?: unknown } | null | undefined;
   const id = idOfPath(path);
   const title = typeof data?.title === 'string' ? data.title : id;
-  return { id, title, sections: new Set(file.body.value.sections.map(({ syntax }) => syntax.id)) };
+  return {
+    id,
+    title,
+    /** Reading a whole tree for this takes long, and most links name none. */
+    get sections() {
+      return new Set(file.body.value.sections.map(({ syntax }) => syntax.id));
+    },
+  };
 }

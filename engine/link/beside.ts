@@ -5,10 +5,16 @@ import { noForeignFacts } from '../model/foreign-facts.ts';
 import type { ProcedureEnd } from '../model/procedure-facts.ts';
 import type { Instance } from './procedures/instance.ts';
 
-/** Another tree, as far as a link into it must know; or why there is none. */
-export type OtherTree =
-  | { readonly id: string; readonly title: string; readonly sections: ReadonlySet<string> }
-  | { readonly problem: FileFacts };
+/** Another tree, as far as a link into it must know. */
+export interface OtherTreeFound {
+  readonly id: string;
+  readonly title: string;
+  /** Slugs. */
+  readonly sections: ReadonlySet<string>;
+}
+
+/** Another tree, or why there is none. */
+export type OtherTree = OtherTreeFound | { readonly problem: FileFacts };
 
 /** What a file is, and what linking knows of the files beside it. */
 export interface Beside {

@@ -1,7 +1,7 @@
 import type { TreeFacts } from '../model/tree-facts.ts';
 import type { SectionSyntax } from '../read/section-syntax.ts';
 import type { Beside } from './beside.ts';
-import type { LinkedHere } from './link-here.ts';
+import type { LinkedHere } from './linked-here.ts';
 
 /** What linking made of sections before: it holds for as long as the facts, the other sections' slugs and the files
  *  beside are the same. */

@@ -1,21 +1,12 @@
-import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { movedDiagnostic } from '../diagnostics/moved-diagnostic.ts';
 import type { Placed } from '../read/body-syntax.ts';
 import type { SectionSyntax } from '../read/section-syntax.ts';
 import type { KeptLinks } from './kept-links.ts';
-import type { HandOver, LinkContext } from './link-context.ts';
+import type { LinkContext } from './link-context.ts';
 import { linkSection } from './link-section.ts';
-import type { Aspect, LinkedSection } from './linked-tree.ts';
+import type { LinkedHere } from './linked-here.ts';
+import type { LinkedSection } from './linked-tree.ts';
 import { placeIn } from './place-in.ts';
-
-/** What linking makes of one section, and all that it finds on the way; places count from the section's start. */
-export interface LinkedHere {
-  readonly linked: LinkedSection | null;
-  readonly diagnostics: readonly Diagnostic[];
-  readonly open: ReadonlySet<Aspect>;
-  readonly settingsUsed: ReadonlySet<string>;
-  readonly handOvers: ReadonlyMap<string, HandOver>;
-}
 
 /** A section that follows no procedure, linked wherever it stands; one that only moved need not be linked again. */
 export function linkHere(

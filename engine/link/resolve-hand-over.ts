@@ -1,4 +1,6 @@
+import type { Span } from '../model/span.ts';
 import type { LinkSyntax } from '../read/section-syntax.ts';
+import type { OtherTreeFound } from './beside.ts';
 import { type LinkContext, only, report } from './link-context.ts';
 import { placeIn } from './place-in.ts';
 
@@ -18,14 +20,23 @@ export function resolveHandOver(
     report(context, other.problem, span, { fix: only(near, span) });
     return null;
   }
-  const { id: tree, title, sections } = other;
-  if (link.section !== null && !sections.has(link.section)) {
-    const near = context.near(link.section, sections);
-    const fix = only(near, span, (slug) => `${link.file}#${slug}`);
-    report(context, { code: 'no-section-there', slug: link.section, path: link.file, near }, span, { fix });
-  }
+  const { id: tree, title } = other;
+  if (link.section !== null) checkSection(link.section, other, link.file, span, context);
   const id = idOf(tree);
   const section = { kind: 'hand-over', id, title, hazards: [], blocks: [], tree } as const;
   if (!context.handOvers.has(id)) context.handOvers.set(id, { section, span });
   return id;
+}
+
+function checkSection(
+  slug: string,
+  { sections }: OtherTreeFound,
+  path: string,
+  span: Span,
+  context: LinkContext,
+): void {
+  if (sections.has(slug)) return;
+  const near = context.near(slug, sections);
+  const fix = only(near, span, (one) => `${path}#${one}`);
+  report(context, { code: 'no-section-there', slug, path, near }, span, { fix });
 }

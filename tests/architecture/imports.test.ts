@@ -6,6 +6,7 @@ const lines: readonly (readonly string[])[] = [
   [
     'model',
     'names',
+    'library',
     'combinations',
     'quantity',
     'formula',
@@ -21,9 +22,13 @@ const lines: readonly (readonly string[])[] = [
     'paths',
     'rules',
     'analysis',
+    'foreign',
     'emit',
     'board',
     'compile.ts',
+    'cases',
+    'compile-file.ts',
+    'check-file.ts',
     'cli',
   ],
   [
