@@ -37,7 +37,7 @@ export function EachFace({ members, hint, rest, onPress, onRest }: EachFaceProps
         <Action keys="Alt A" onAct={onRest}>
           {rest}
         </Action>
-        <span class="hint">{hint}</span>
+        <span class="hint roomy">{hint}</span>
       </p>
     </>
   );

@@ -7,6 +7,9 @@ interface FigureProps {
   readonly size: 'hero' | 'large' | 'row';
 }
 
+/** What many alike show, one after the other: it may be longer than a line. */
+const isList = /[;,] /;
+
 /** `short` of `2 long 6 short`: no unit is spelled in four small letters or more. */
 const isWord = /^\p{Ll}{4,}/u;
 
@@ -20,6 +23,7 @@ export function splitFigure(text: string): { readonly number: string; readonly u
 /** A value with its unit in smaller letters, never broken over two lines. */
 export function Figure({ text, size }: FigureProps): JSX.Element {
   const { number, unit } = splitFigure(asShown(text));
+  if (isList.test(number)) return <strong class={`figure-list figure-list-${size}`}>{number}</strong>;
   return (
     <span class={`figure figure-${size}`}>
       {number}

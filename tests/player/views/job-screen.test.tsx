@@ -162,7 +162,7 @@ describe('<JobScreen>', () => {
 
   test('names what is ruled out and by which reading', async () => {
     await show('nothing', '5');
-    const beside = text('.beside') ?? '';
+    const beside = (text('.beside') ?? '').replaceAll('\u00a0', ' ');
     expect(beside).toContain('The supply gives no 5 V');
     expect(beside).toContain('5 V at the slot: good');
   });

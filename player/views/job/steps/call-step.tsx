@@ -33,7 +33,7 @@ export function CallStep({ job, session, question }: StepProps<'call'>): JSX.Ele
             {section.given.map(({ name, is, value }) => (
               <div key={name}>
                 <dt>{is}</dt>
-                <dd>{readings.get(value)?.is ?? asShown(value)}</dd>
+                <dd>{asShown(readings.get(value)?.is ?? value)}</dd>
               </div>
             ))}
           </dl>
