@@ -1,14 +1,15 @@
+import { upgradeJob } from '../job/upgrade-job.ts';
 import { problemsOfJob } from '../job/validate-job.ts';
 import type { Job } from '../model/job.ts';
 import { type Bench, CannotRun } from './bench.ts';
 import { readFile, writeFile } from './read-file.ts';
 
-/** A job from its file; a file that is none ends the command with the first things that are wrong. */
+/** A job from its file, of an older version too; a file that is none ends the command with the first things that are wrong. */
 export async function readJob(bench: Bench, path: string): Promise<Job> {
   const text = await readFile(bench, path);
   let data: unknown;
   try {
-    data = JSON.parse(text);
+    data = upgradeJob(JSON.parse(text));
   } catch (error) {
     throw new CannotRun(`"${path}" is not a job file: ${(error as Error).message}`);
   }

@@ -1,5 +1,6 @@
 import { compileTree } from '../compile.ts';
 import { describe, formatDiagnostic } from '../diagnostics/index.ts';
+import { upgradeTree } from '../job/upgrade-tree.ts';
 import { problemsOfCompiledTree } from '../job/validate-job.ts';
 import { idOfPath } from '../library/resolve-path.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
@@ -27,7 +28,7 @@ async function fromMarkdown(bench: Bench, path: string, text: string): Promise<C
 function fromJson(path: string, text: string): CompiledTree {
   let data: unknown;
   try {
-    data = JSON.parse(text);
+    data = upgradeTree(JSON.parse(text));
   } catch (error) {
     throw new CannotRun(`"${path}" is not JSON: ${(error as Error).message}`);
   }

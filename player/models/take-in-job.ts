@@ -1,3 +1,4 @@
+import { upgradeJob } from '../../engine/job/upgrade-job.ts';
 import { problemsOfJob } from '../../engine/job/validate-job.ts';
 import type { Job } from '../../engine/model/job.ts';
 import { replay } from '../../engine/run/index.ts';
@@ -56,7 +57,7 @@ const nameOf = (job: Job): string => job.entries.find((entry) => entry.kind === 
 
 function parseJson(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return upgradeJob(JSON.parse(text));
   } catch {
     return undefined;
   }

@@ -1,5 +1,6 @@
 import type { DBSchema, IDBPDatabase, IDBPTransaction } from 'idb';
 import { openDB } from 'idb';
+import { upgradeJob } from '../../engine/job/upgrade-job.ts';
 import type { CompiledBoard } from '../../engine/model/compiled-board.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import type { Entry } from '../../engine/model/entry.ts';
@@ -99,10 +100,9 @@ export function idbJobStore({ name = 'deadboard', contentKey }: IdbJobStoreOptio
           .objectStore('entries')
           .getAll(IDBKeyRange.bound([id, 0], [id, Number.MAX_VALUE]));
         const laterTrees = later.filter((one) => one !== undefined);
-        return {
-          ...{ format: 1, kind: 'job', id, tree, laterTrees },
-          ...{ board: board ?? null, entries },
-        } satisfies Job;
+        const stored: Job = { format: 1, kind: 'job', id, tree, laterTrees, board: board ?? null, entries };
+        // Older benches kept less of each part.
+        return upgradeJob(stored) as Job;
       }),
 
     create: async (job, summary) => {

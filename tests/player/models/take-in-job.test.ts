@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Job } from '../../../engine/model/job.ts';
 import { takeInJob } from '../../../player/models/take-in-job.ts';
@@ -35,6 +36,14 @@ describe('takeInJob()', () => {
     await takeInJob(ports, fileOf(jobOf('nothing')));
     expect(await takeInJob(ports, fileOf(jobOf('nothing', '5.02', '4.9')))).toContain('2 more entries');
     expect(await onBench(ports)).toEqual([jobOf('nothing', '5.02', '4.9').entries.length]);
+  });
+
+  test('takes in a job file of the version before, once', async () => {
+    const ports = benchPorts();
+    const file = { name: 'old.json', text: readFileSync('tests/fixtures/jobs/mended.job.json', 'utf8') };
+    expect(await takeInJob(ports, file)).toBe('"Board 7" is on the bench');
+    expect(await takeInJob(ports, file)).toContain('already');
+    expect(await onBench(ports)).toHaveLength(1);
   });
 
   test('changes nothing when the bench has more', async () => {

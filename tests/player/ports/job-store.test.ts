@@ -1,6 +1,8 @@
 import 'fake-indexeddb/auto';
+import { readFileSync } from 'node:fs';
 import { openDB } from 'idb';
 import { describe, expect, test } from 'vitest';
+import { upgradeJob } from '../../../engine/job/upgrade-job.ts';
 import type { CompiledBoard } from '../../../engine/model/compiled-board.ts';
 import type { Entry } from '../../../engine/model/entry.ts';
 import type { Job } from '../../../engine/model/job.ts';
@@ -196,4 +198,11 @@ test('idbJobStore() opens what an older bench kept, and goes on with it', async 
   expect(await store.addTree('a', { ...tree, digest: 'newer' })).toEqual(done);
   const job = await store.load('a');
   expect(job.ok && [job.value.entries.length, job.value.laterTrees.length]).toEqual([2, 1]);
+});
+
+test('idbJobStore() fills what the trees and readings of an older bench lack', async () => {
+  const old: Job = JSON.parse(readFileSync('tests/fixtures/jobs/open.job.json', 'utf8'));
+  const store = idbJobStore({ name: 'older job', contentKey: async (content) => content.digest });
+  await store.create({ ...old, laterTrees: [], board: null }, summaryOf(old.id, old.entries.length));
+  expect(await store.load(old.id)).toEqual({ ok: true, value: upgradeJob(old) });
 });
