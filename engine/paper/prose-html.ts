@@ -1,3 +1,4 @@
+import { namesIn } from '../formula/index.ts';
 import { type Child, element } from '../markup/index.ts';
 import type { Block, Inline } from '../model/prose.ts';
 import { callerOf } from '../outline/section-numbers.ts';
@@ -19,6 +20,8 @@ const inlines: Inlines = {
   code: ({ value }) => element('code', {}, value),
   value: ({ written, formula }, { usualOf }) => {
     const value = usualOf(formula);
+    // What a caller gave to a procedure is that in every job.
+    if (value !== null && namesIn(formula).length === 0) return value;
     const name = element('code', {}, written.replace(/^=\s*/, ''));
     return value === null ? name : [name, ` (usually ${value})`];
   },

@@ -43,7 +43,7 @@ header { margin-bottom: .6rem; border-bottom: 3px solid #000; }
 .taking, .showing { padding: .35rem .5rem; }
 .showing { border-left: 1px solid #000; }
 .reading p { margin: 0 0 .15rem; }
-@media (max-width: 30rem) { .reading { display: block; } .showing { border-left: 0; } .field { width: 100%; } }
+@media (max-width: 30rem) { body { padding: .8rem; } td, td code { overflow-wrap: anywhere; } td .short { width: 3.5em; } .reading { display: block; } .showing { border-left: 0; } .field { width: 100%; } }
 .what code { font-weight: 700; }
 .how, .bands, .expected { font-size: 9.5pt; }
 .how:empty, .bands:empty { display: none; }
@@ -73,7 +73,7 @@ th.right, td.right { text-align: right; }
 th.center, td.center { text-align: center; }
 .proof td { font-size: 10pt; }
 .proof td:first-child { width: 1.8em; }
-td code { overflow-wrap: normal; }
+@media (min-width: 30.01rem) { td code { overflow-wrap: normal; } }
 .proof .space, .settings .space { width: 36%; }
 .proof td:nth-child(3) { width: 22%; }
 .settings td:nth-child(3), .settings .short { white-space: nowrap; }
