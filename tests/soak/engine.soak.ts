@@ -6,12 +6,22 @@ import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import { benchTree, wholeTree } from '../helpers/bench.ts';
 import { callTree } from '../helpers/call-tree.ts';
 import { shippedTrees } from '../helpers/shipped-trees.ts';
+import { mangledFiles } from '../properties/mangled-files.ts';
+import { mangledJobs } from '../properties/mangled-jobs.ts';
 import { mangledTexts } from '../properties/mangled-texts.ts';
 import { randomWalks } from '../properties/random-walks.ts';
 import { slicingLaw } from '../properties/slicing-law.ts';
 
 test('compileTree() keeps its laws on 100,000 mangled texts', () => {
   mangledTexts(100_000);
+});
+
+test('checkFile() keeps its laws on 20,000 mangled files of every kind', () => {
+  mangledFiles(20_000);
+});
+
+test('a job file is refused in words or can be walked on, 50,000 times mangled', () => {
+  mangledJobs(50_000);
 });
 
 test('100,000 random bodies give the same syntax in slices as in one piece', () => {
