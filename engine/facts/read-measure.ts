@@ -1,25 +1,13 @@
 import treeSchema from '../../schema/tree.schema.json' with { type: 'json' };
-import type { Formula } from '../model/formula.ts';
 import type { Path } from '../model/front-matter.ts';
-import type { Measure } from '../model/reading.ts';
 import type { FactsContext } from './facts-context.ts';
 import { isMisspelt } from './is-misspelt.ts';
 import type { Known } from './known.ts';
+import { isQuantity, type One, type Origin } from './origin.ts';
 import { numberOf, type RawTable } from './raw.ts';
 import { readMeanings } from './read-meanings.ts';
 import { readOptions } from './read-options.ts';
-import { isQuantity, readQuantity } from './read-quantity.ts';
-
-/** How one thing is cut into bands; `each` makes many alike of it. */
-export type One = Exclude<Measure, { readonly kind: 'each' }>;
-
-/** What a reading has besides its own keys. */
-export interface Origin {
-  /** How the reading it is like is taken. */
-  readonly like: One | null;
-  /** What it is computed from. */
-  readonly from: Formula | null;
-}
+import { readQuantity } from './read-quantity.ts';
 
 const kindKeys = ['scale', 'expect', 'options', 'codes', 'beeps', 'tries'] as const;
 const measureKeys = ['unit', ...kindKeys, 'from', 'each'];

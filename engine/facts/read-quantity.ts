@@ -9,14 +9,10 @@ import { twinName } from '../scale/twin-of.ts';
 import { checkName } from './check-name.ts';
 import type { FactsContext } from './facts-context.ts';
 import type { Known } from './known.ts';
+import { isQuantity, type Origin, type Quantity } from './origin.ts';
 import { type RawTable, textOf } from './raw.ts';
-import type { One, Origin } from './read-measure.ts';
 import { readUnit } from './read-unit.ts';
 import { textProblems } from './text-problems.ts';
-
-type Quantity = Extract<One, { readonly kind: 'quantity' }>;
-
-export const isQuantity = (measure: One): measure is Quantity => measure.kind === 'quantity';
 
 /** A quantity, from the keys that are there and the reading it is like. */
 export function readQuantity(

@@ -1,11 +1,11 @@
 import type { FactsContext } from '../../facts/facts-context.ts';
 import { isTable, type RawTable, tableOf, textOf } from '../../facts/raw.ts';
+import { readMeanings } from '../../facts/read-meanings.ts';
 import type { BoardReading } from '../../model/compiled-board.ts';
 import type { Path } from '../../model/front-matter.ts';
 import type { Measure, Reading, SingleMeasure } from '../../model/reading.ts';
 import { checkSharedName } from './check-shared-name.ts';
 import type { KnownSetting } from './known-settings.ts';
-import { readMeanings } from './read-meanings.ts';
 import { readOtherScale } from './read-other-scale.ts';
 
 const keys = ['expect', 'scale', 'codes', 'beeps'] as const;
