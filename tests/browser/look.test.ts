@@ -3,9 +3,10 @@ import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Session } from '../../engine/run/index.ts';
 import { treeOf, walk } from '../helpers/bench.ts';
-import { axeViolations } from './helpers/axe-violations.ts';
+import { faultsOfLook } from './helpers/faults-of-look.ts';
 import { layoutFaults } from './helpers/layout-faults.ts';
 import { putOnBench } from './helpers/put-on-bench.ts';
+import { type Look, showLook } from './helpers/show-look.ts';
 import { showTrees } from './helpers/show-trees.ts';
 import { useRoom } from './helpers/use-player.ts';
 
@@ -50,13 +51,6 @@ const walks: Readonly<Record<string, readonly string[]>> = {
 };
 const names = Object.keys(walks);
 const idOf = (name: string): string => `job${names.indexOf(name)}`;
-
-interface Look {
-  readonly name: string;
-  /** What stands behind `#`. */
-  readonly place: string;
-  readonly act?: (page: Page) => Promise<void>;
-}
 
 const onJob = (name: string, what: string, act: (page: Page) => Promise<void>): Look => ({
   name: what,
@@ -138,41 +132,9 @@ beforeAll(async () => {
   await putOnBench(room(), 'earlier', { ...session, entries } as Session);
 });
 
-/** What a screen says while something is on its way. */
-const waiting = [
-  'One moment',
-  'Taking the job up',
-  'Looking what is on the bench',
-  'Fetching the symptoms',
-  'Fetching the tree',
-  'Writing the record',
-];
-
-async function show({ page, url }: ReturnType<typeof room>, { place, act }: Look): Promise<void> {
-  await page.goto(`${url}#/elsewhere`);
-  await page.getByText('Nothing stands here').waitFor();
-  await page.goto(`${url}#${place}`);
-  await page.waitForFunction((words) => {
-    const blank = document.querySelector('.blank-title')?.textContent ?? null;
-    const there = blank ?? document.querySelector('main h1')?.textContent ?? null;
-    const desk = document.querySelector('.desk');
-    const laidOut = desk === null || document.documentElement.style.getPropertyValue('--desk') !== '';
-    return laidOut && there !== null && !words.includes(blank ?? '');
-  }, waiting);
-  await act?.(page);
-}
-
 describe.each([360, 820, 1440])('at %i px', (width) => {
   test.each(looks)('$name has its layout right and no axe violation, light and dark', async (look) => {
-    const { page } = room();
-    await page.setViewportSize({ width, height: width === 820 ? 1180 : width === 360 ? 740 : 900 });
-    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
-    await show(room(), look);
-    const light = await axeViolations(page, 'everything');
-    const layout = await layoutFaults(page);
-    await page.emulateMedia({ colorScheme: 'dark' });
-    const dark = await axeViolations(page, 'colours');
-    expect({ layout, light, dark }).toEqual({ layout: [], light: [], dark: [] });
+    expect(await faultsOfLook(room(), look, width)).toEqual({ layout: [], light: [], dark: [] });
   });
 });
 
@@ -184,7 +146,7 @@ test('every step keeps its layout at 360 px with big letters', async () => {
   await page.goto(url);
   const faults: string[] = [];
   for (const name of names) {
-    await show(room(), { name, place: `/job/${idOf(name)}` });
+    await showLook(room(), { name, place: `/job/${idOf(name)}` });
     faults.push(...(await layoutFaults(page)).map((fault) => `${name}: ${fault}`));
   }
   expect(await page.evaluate(() => document.documentElement.dataset.type)).toBe('big');

@@ -107,14 +107,19 @@ const keys: { readonly [Say in Exclude<Answer['say'], Aside>]: ByKeys<Say> } = {
     await tabAndPress(page, 'It runs all of a sudden');
     await write(page, touched);
     await page.keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Undo what was touched' }).waitFor();
+    await page.keyboard.press('Escape');
   },
-  undone: (page, { undone }) =>
-    tabAndPress(
+  undone: async (page, { undone }) => {
+    await page.keyboard.press('Alt+M');
+    await tabAndPress(page, 'Undo what was touched');
+    await tabAndPress(
       page,
       { 'fails again': 'It fails again', 'still runs': 'It still runs', 'not tried': 'It cannot be undone' }[
         undone
       ],
-    ),
+    );
+  },
   'hand-over': pressMain,
   wait: pressMain,
   done: async (page, _answer, session) => {

@@ -9,9 +9,9 @@ export async function putOnBench({ page, url }: Pick<Room, 'page' | 'url'>, id: 
     format: 1,
     kind: 'job',
     id,
-    tree: session.loaded.tree,
-    laterTrees: [],
-    board: null,
+    tree: session.firstTree,
+    laterTrees: session.laterTrees,
+    board: session.board,
     entries: session.entries,
   };
   await page.goto(`${url}#/`);

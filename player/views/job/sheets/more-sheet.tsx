@@ -13,14 +13,25 @@ interface Line {
   readonly act: () => void;
 }
 
+type Plain =
+  | 'note'
+  | 'todo'
+  | 'settings'
+  | 'board'
+  | 'instruments'
+  | 'runs'
+  | 'undone'
+  | 'go'
+  | 'close'
+  | 'reopen';
+
 /** Everything that can be done with a job besides the step that is due. */
 export function MoreSheet({ app, job, session, onClose }: SheetProps<'more'>): JSX.Element {
-  const open =
-    (dialog: 'note' | 'todo' | 'settings' | 'board' | 'instruments' | 'runs' | 'go' | 'close' | 'reopen') =>
-    () => {
-      job.dialog.value = { dialog } satisfies DialogName;
-    };
+  const open = (dialog: Plain) => () => {
+    job.dialog.value = { dialog } satisfies DialogName;
+  };
   const closed = session.closed !== null;
+  const ran = session.entries.findLast(({ kind }) => kind === 'runs');
   const lines: readonly Line[] = [
     { text: 'Note', means: 'what you saw or did', keys: 'Alt N', act: open('note') },
     { text: 'Open work', means: 'what is still to do on this board', keys: 'Alt W', act: open('todo') },
@@ -43,6 +54,9 @@ export function MoreSheet({ app, job, session, onClose }: SheetProps<'more'>): J
       : [
           { text: 'Go on at another step', means: 'a detour; what was read stays known', act: open('go') },
           { text: 'It runs all of a sudden', means: 'say what was touched last', act: open('runs') },
+          ...(ran?.kind === 'runs' && ran.undone === 'not tried'
+            ? [{ text: 'Undo what was touched', means: 'does the fault come back?', act: open('undone') }]
+            : []),
         ]),
     {
       text: 'Record',
