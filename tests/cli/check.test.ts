@@ -56,6 +56,26 @@ describe('deadboard check', () => {
     expect(code).toBe(1);
   });
 
+  test('looks at the files beside a tree, and tells each problem in the file that has it', async () => {
+    const folder = 'tests/fixtures/compile/short-on-a-rail';
+    const clean = await new PaperBench().run(['check', `${folder}/trees/dead-rail.md`]);
+    expect(clean).toMatchObject({ code: 0, out: '' });
+    const path = `${folder}/procedures/halves.md`;
+    const bench = benchWith({ [path]: readFileSync(path, 'utf8').replace('(#the-left-half)', '(#left)') });
+    const { code, out } = await bench.run(['check', folder]);
+    expect(code).toBe(1);
+    expect(out).toMatch(/halves\.md:\d+:\d+: error no-section-named/);
+    expect(out).toMatch(/short-on-a-rail\.md:\d+:\d+: error file-broken/);
+    expect(out.match(/no-section-named/g)).toHaveLength(1);
+  });
+
+  test('says of a file that is not there what it could have been', async () => {
+    const folder = 'tests/fixtures/compile/short-on-a-rail';
+    const path = `${folder}/trees/dead-rail.md`;
+    const bench = benchWith({ [path]: readFileSync(path, 'utf8').replace('/rails.md', '/rail.md') });
+    expect((await bench.run(['check', folder])).out).toMatch(/Did you mean "\.\.\/common\/rails\.md"/);
+  });
+
   test('takes a folder for the trees in it, and passes over pages without front-matter', async () => {
     const { err, code } = await new PaperBench().run(['check', 'trees']);
     expect(code).toBe(0);

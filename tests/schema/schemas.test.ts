@@ -5,9 +5,10 @@ import { compileTree } from '../../engine/compile.ts';
 import { diagnosticJson } from '../../engine/diagnostics/index.ts';
 import { parseFrontMatter } from '../../engine/parse/index.ts';
 import { benchTree } from '../helpers/bench.ts';
+import { folderLibrary } from '../helpers/folder-library.ts';
 
 const schemaOf = (name: string) => JSON.parse(readFileSync(`schema/${name}.schema.json`, 'utf8')) as object;
-const names = ['tree', 'machine', 'compiled-tree', 'job', 'record', 'diagnostic'];
+const names = ['tree', 'machine', 'compiled-tree', 'compiled-board', 'job', 'record', 'diagnostic'];
 // Facts are texts until the schema asks for a number, so the tree's schema is used as the compiler uses it.
 const ajv = new Ajv2020({
   allErrors: true,
@@ -43,11 +44,19 @@ const facts = JSON.parse(
   JSON.stringify(parseFrontMatter({ text: text.slice(4, text.indexOf('\n---\n') + 1), from: 4 }).value.data),
 ) as Record<string, Record<string, object>>;
 const tree = benchTree();
+const folder = 'tests/fixtures/compile/short-on-a-rail';
+/** A tree with calls inside calls and a hand-over. */
+const callTree = compileTree(readFileSync(`${folder}/trees/dead-rail.md`, 'utf8'), {
+  id: 'dead-rail',
+  path: 'trees/dead-rail.md',
+  library: folderLibrary(folder),
+}).tree;
+const at = (kind: string): number => callTree?.sections.findIndex((section) => section.kind === kind) ?? -1;
 const entries = [
   { kind: 'opened', at: '2026-03-01T10:00:00.000+01:00', board: 'b', owner: 'o', story: 's' },
   { kind: 'note', at: '2026-03-01T10:01:00.000+01:00', text: 'looked' },
 ];
-const job = { format: 1, kind: 'job', id: 'j1', tree, entries };
+const job = { format: 1, kind: 'job', id: 'j1', tree, laterTrees: [callTree], board: null, entries };
 const broken = text.replace('kind: tree', 'kind: tre').replace('## ', '## \n\n## ');
 const told = compileTree(broken, { id: 'x' }).diagnostics.map((each) => diagnosticJson('x.md', broken, each));
 const firstReading = Object.keys(facts.readings ?? {})[0] ?? '';
@@ -56,6 +65,8 @@ describe('the schemas', () => {
   test.each([
     ['tree', facts],
     ['compiled-tree', tree],
+    ['compiled-tree', callTree],
+    ['machine', callTree?.machine],
     ['machine', tree.machine],
     ['job', job],
     ['diagnostic', told],
@@ -97,6 +108,39 @@ describe('the schemas', () => {
       tree,
       ['readings', 0, 'colour'],
       'red',
+      '/readings/0',
+    ],
+    ['compiled-tree', 'a call without its ends', callTree, ['sections', at('call'), 'ends'], [], '/sections'],
+    [
+      'compiled-tree',
+      'a call without a way in',
+      callTree,
+      ['sections', at('call'), 'first'],
+      undefined,
+      '/sections',
+    ],
+    [
+      'compiled-tree',
+      'a hand-over to no tree',
+      callTree,
+      ['sections', at('hand-over'), 'tree'],
+      undefined,
+      '/sections',
+    ],
+    [
+      'compiled-tree',
+      'conditions without values',
+      callTree,
+      ['conditions', 0, 'values'],
+      [],
+      '/conditions/0',
+    ],
+    [
+      'compiled-tree',
+      'tries that are none',
+      tree,
+      ['readings', 0, 'measure'],
+      { kind: 'tries', enough: 0 },
       '/readings/0',
     ],
     ['machine', 'a missing first state', tree.machine, ['initial'], undefined, ''],
