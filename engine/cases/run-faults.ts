@@ -31,7 +31,7 @@ export interface LostWalk {
 }
 
 /** Walks for each kind of board, at the most. */
-const mostWalks = 200;
+const mostWalks = 60;
 
 /** Walks a tree once for each fault and everything it can show, and says whether each walk finds it. */
 export const runFaults = (
