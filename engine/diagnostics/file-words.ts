@@ -72,7 +72,7 @@ export const fileWords: WordTable<BesideFacts> = {
   'argument-bands': {
     severity: 'error',
     wrong: ({ parameter, reading, lacks }) =>
-      `\`${parameter}\` must be able to read ${said(lacks)}, and \`${reading}\` has no such band`,
+      `"${short(parameter)}" must be able to read ${said(lacks)}, and "${short(reading)}" has no such band`,
     mend: () => 'Give a reading with these bands, or ask the procedure for fewer',
   },
   'end-not-taken': {
