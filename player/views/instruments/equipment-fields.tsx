@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { printInstrument } from '../../../engine/doubt/index.ts';
 import type { DecisionRule } from '../../../engine/model/instrument.ts';
 import type { EquipmentForm } from '../../models/equipment-form.ts';
+import { asShown } from '../../parts/as-shown.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { InstrumentField } from './instrument-field.tsx';
 import { InstrumentUnderstood } from './instrument-understood.tsx';
@@ -25,7 +26,7 @@ export function EquipmentFields({ form, tools }: EquipmentFieldsProps): JSX.Elem
             <li key={instrument.name} class="instrument">
               <span>
                 <InstrumentUnderstood instrument={instrument} />
-                <code class="instrument-line">{printInstrument(instrument)}</code>
+                <code class="instrument-line">{asShown(printInstrument(instrument))}</code>
               </span>
               <span class="instrument-acts">
                 <button type="button" class="action action-quiet" onClick={() => form.edit(instrument.name)}>

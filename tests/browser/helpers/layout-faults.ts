@@ -22,9 +22,11 @@ function findFaults(): readonly string[] {
 
   for (const target of all('button, a[href], input, textarea, select, summary, [role="button"]')) {
     const inProse = target.closest('.prose, .task, .why') !== null && target.matches('a');
-    const hit = target.matches('input[type="radio"]') ? (target.closest('label') ?? target) : target;
+    const hit = target.matches('input:is([type="radio"], [type="checkbox"])')
+      ? (target.closest('label') ?? target)
+      : target;
     const { width, height } = hit.getBoundingClientRect();
-    const least = target.matches('.action, .option, .offer, .field-input, .words-input') ? 44 : 24;
+    const least = target.matches('.action, .option, .offer, .position, .field-input, .words-input') ? 44 : 24;
     if (!inProse && (height < least - 0.5 || width < 23.5))
       faults.push(`${nameOf(target)} is ${width.toFixed(0)} × ${height.toFixed(0)} px`);
   }

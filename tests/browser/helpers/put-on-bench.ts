@@ -16,7 +16,7 @@ export async function putOnBench({ page, url }: Pick<Room, 'page' | 'url'>, id: 
   };
   await page.goto(`${url}#/`);
   const said = await takeInByKeys(page, `${id}.json`, JSON.stringify(job));
-  if (!said.includes('on the bench')) throw new Error(said);
+  if (said.includes('was not taken in')) throw new Error(said);
   await page.goto(`${url}#/job/${id}`);
   await page.getByRole('heading', { level: 1 }).waitFor();
 }

@@ -13,7 +13,7 @@ export const benchSheet = (): CompiledBoard => ({
   id: 'k5',
   title: 'Kestrel K5',
   boards: ['486'],
-  digest: 'k5',
+  digest: '5'.repeat(64),
   settings: { bus: mhz('40000000') },
   jumpers: [
     { id: 'JP1', is: 'Bus clock', positions: ['1-2', '2-3'] },

@@ -278,7 +278,9 @@ describe('<InstrumentsScreen>', () => {
     await page.type('.instrument-input', meter);
     expect(text('.instrument-understanding')).toContain('up to 6\u00a0V: ± 32\u00a0mV at most');
     await page.submit('.instrument-form');
-    expect(page.texts('.instrument-line')).toEqual([meter]);
+    expect(page.texts('.instrument-line')).toEqual([
+      'bench meter (meter): 6\u00a0V ± (0.5\u00a0% + 2) at 1\u00a0mV',
+    ]);
     expect(ports.settings.read('equipment')).toContain('bench meter');
   });
 
