@@ -80,11 +80,13 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
   const newerThere = signal(false);
   const otherBench = signal(false);
 
-  /** Moves the screen on. What is typed stays only as long as the same thing is asked for. */
+  /** Moves the screen on. What is typed stays only as long as the same thing is asked for; whether the board fails or runs
+   *  stays as it was last said here, until an entry says otherwise. */
   const show = (session: Session, entered: boolean) =>
     batch(() => {
-      const before = state.value.state === 'ready' ? askedOf(state.value.session) : null;
-      if (entered || (before !== null && before !== askedOf(session))) typed.value = '';
+      const last = state.value.state === 'ready' ? state.value.session : null;
+      if (entered || (last !== null && askedOf(last) !== askedOf(session))) typed.value = '';
+      if (last?.boardState !== session.boardState) board.value = session.boardState;
       state.value = { state: 'ready', session };
     });
 

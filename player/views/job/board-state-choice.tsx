@@ -1,5 +1,6 @@
 import type { JSX } from 'preact';
 import type { Session } from '../../../engine/run/index.ts';
+import { comesAndGoes } from '../../models/comes-and-goes.ts';
 import type { OpenJob } from '../../models/open-job.ts';
 import { Choice } from '../../parts/choice.tsx';
 
@@ -10,7 +11,7 @@ interface BoardStateChoiceProps {
 
 /** Whether the board fails or runs just now: asked where a fault of this tree comes and goes. */
 export function BoardStateChoice({ job, session }: BoardStateChoiceProps): JSX.Element | null {
-  if (!session.loaded.tree.faults.some(({ comes }) => comes === 'sometimes')) return null;
+  if (!comesAndGoes(session)) return null;
   return (
     <Choice
       label="The board"

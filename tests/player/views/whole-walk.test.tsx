@@ -264,4 +264,13 @@ describe('a board that runs all of a sudden', () => {
     expect(job.ok && job.value.entries.at(-1)).toMatchObject({ kind: 'runs', undone: 'fails again' });
     expect(page.root.querySelector('dialog')).toBeNull();
   });
+
+  test('is read as running from then on, until it is said to fail', async () => {
+    const ports = await show('many alike', 'runs: pressed the address joint');
+    expect(text('.desk-foot')).toContain('Board runs now');
+    await type('all moves');
+    await enter();
+    const job = await ports.store.load('job');
+    expect(job.ok && job.value.entries.at(-1)).toMatchObject({ kind: 'read', board: 'running' });
+  });
 });
