@@ -1,44 +1,43 @@
+import { printInstrument } from '../doubt/index.ts';
 import { openWorkOf } from '../job/index.ts';
 import type { Job } from '../model/job.ts';
+import { printQuantity } from '../quantity/index.ts';
 import {
-  expectationOf,
   faultStandings,
+  findings,
   hazardsHere,
+  type Known,
   latest,
   machineValue,
   pathOf,
-  type Question,
   questionOf,
   type Session,
 } from '../run/index.ts';
 import { observationText } from '../scale/index.ts';
+import { askedOf } from './asked-of.ts';
 
 /** Where a job stands, as plain data: what `walk --json` prints. */
 export function standingOf(job: Job, session: Session) {
-  const question = questionOf(session);
-  const { section, phase } = session.position;
+  const { section, phase, conditions } = session.position;
+  const { tree } = session.loaded;
+  const { instruments, lacking, rule } = session.equipment;
   return {
     job: job.id,
-    tree: { id: job.tree.id, title: job.tree.title, digest: job.tree.digest },
+    tree: { id: tree.id, title: tree.title, digest: tree.digest },
+    sheet: job.board && { id: job.board.id, title: job.board.title, digest: job.board.digest },
     entries: session.entries.length,
     machine: machineValue(session),
     section: section === null ? null : { id: section.id, title: section.title, kind: section.kind, phase },
-    asks: askedOf(session, question),
+    asks: askedOf(session, questionOf(session)),
     hazards: hazardsHere(session).map(({ word }) => word),
     settings: Object.fromEntries(session.settings),
-    known: [...session.history.keys()].map((reading) => {
+    conditions,
+    equipment: { instruments: instruments.map(printInstrument), lacking, rule },
+    known: [...session.history.keys()].flatMap((reading) => {
       const known = latest(session, reading);
-      return {
-        reading,
-        value: known?.observation
-          ? observationText(known.observation)
-          : known?.given
-            ? 'part of the symptom'
-            : 'not read',
-        bands: known?.bands ?? [],
-        stale: known?.stale ?? false,
-      };
+      return known === null ? [] : [{ reading, ...knownText(known), bands: known.bands, stale: known.stale }];
     }),
+    findings: findings(session).map(({ reading, text }) => ({ reading: reading.id, text })),
     faults: faultStandings(session).map(({ fault, state, contradictions }) => ({
       fault: fault.id,
       is: fault.is,
@@ -52,35 +51,14 @@ export function standingOf(job: Job, session: Session) {
 
 export type JobStanding = ReturnType<typeof standingOf>;
 
-function askedOf(session: Session, question: Question) {
-  switch (question.ask) {
-    case 'reading': {
-      const { reading, purpose, place } = question;
-      const { text, because, normal } = expectationOf(session, reading);
-      return {
-        ask: question.ask,
-        reading: reading.id,
-        is: reading.is,
-        purpose,
-        place,
-        expected: text,
-        because,
-        normal,
-      };
-    }
-    case 'setting':
-      return { ask: question.ask, setting: question.setting.id, is: question.setting.is };
-    case 'symptom':
-      return { ask: question.ask, given: question.given };
-    case 'too-close':
-      return { ask: question.ask, ways: question.ways };
-    case 'remedy':
-      return { ask: question.ask, fault: question.fault.id, is: question.fault.is };
-    case 'acknowledgement':
-      return { ask: question.ask, hazards: question.hazards.map(({ word }) => word) };
-    case 'nothing':
-      return { ask: question.ask, mended: question.mended };
-    default:
-      return { ask: question.ask };
+function knownText({ observation, given, bands }: Known): { value: string; plusMinus: string | null } {
+  if (observation === null) {
+    const ended = bands.length === 0 ? 'not read' : 'end of the procedure';
+    return { value: given ? 'part of the symptom' : ended, plusMinus: null };
   }
+  const { doubt } = observation;
+  return {
+    value: observationText(observation),
+    plusMinus: doubt && printQuantity(doubt.plusMinus),
+  };
 }

@@ -9,7 +9,7 @@ import { takeAnswer } from './take-answer.ts';
 export async function talk(
   bench: Bench,
   start: Session,
-  keep: (session: Session) => Promise<void>,
+  keep: (session: Session) => Promise<Session>,
 ): Promise<void> {
   let session = await greet(bench, start, keep);
   let shown: Session | null = null;
@@ -32,8 +32,7 @@ export async function talk(
       continue;
     }
     if (taken.entry.kind === 'read') sayUnderstood(bench, session, word);
-    await keep(taken.session);
-    session = taken.session;
+    session = await keep(taken.session);
   }
 }
 
@@ -45,7 +44,7 @@ const isBrief = (session: Session, shown: Session | null): boolean =>
 async function greet(
   bench: Bench,
   session: Session,
-  keep: (session: Session) => Promise<void>,
+  keep: (session: Session) => Promise<Session>,
 ): Promise<Session> {
   const last = session.entries.at(-1);
   const at = localIso(bench.now());
@@ -54,8 +53,7 @@ async function greet(
   bench.out(`Last worked on ${last.at.slice(0, 10)}. ${session.loaded.tree.symptom}`);
   const typed = await bench.ask('Is the symptom still the same? yes or no > ');
   const next = apply(session, { kind: 'resumed', same: !/^n/i.test(typed ?? ''), at });
-  await keep(next);
-  return next;
+  return keep(next);
 }
 
 const asides: Readonly<Record<string, (session: Session) => string>> = {

@@ -3,8 +3,10 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { compileTree } from '../../engine/compile.ts';
 import { diagnosticJson } from '../../engine/diagnostics/index.ts';
+import { recordOf } from '../../engine/job/index.ts';
+import type { Job } from '../../engine/model/job.ts';
 import { parseFrontMatter } from '../../engine/parse/index.ts';
-import { benchTree } from '../helpers/bench.ts';
+import { benchTree, walkWith, wholeTree } from '../helpers/bench.ts';
 import { folderLibrary } from '../helpers/folder-library.ts';
 
 const schemaOf = (name: string) => JSON.parse(readFileSync(`schema/${name}.schema.json`, 'utf8')) as object;
@@ -52,16 +54,38 @@ const callTree = compileTree(readFileSync(`${folder}/trees/dead-rail.md`, 'utf8'
   library: folderLibrary(folder),
 }).tree;
 const at = (kind: string): number => callTree?.sections.findIndex((section) => section.kind === kind) ?? -1;
-const entries = [
-  { kind: 'opened', at: '2026-03-01T10:00:00.000+01:00', board: 'b', owner: 'o', story: 's' },
-  { kind: 'note', at: '2026-03-01T10:01:00.000+01:00', text: 'looked' },
-];
-const job = { format: 1, kind: 'job', id: 'j1', tree, laterTrees: [callTree], board: null, entries };
+/** With readings in doubt, of a known-good board, and of many alike; entries of most kinds that a bench makes. */
+const { entries } = walkWith(
+  wholeTree(),
+  { board: null, laterTrees: [] },
+  'open: Board 9',
+  ...['66', '66', 'none', 'override: looked at yesterday'],
+  'instruments: bench meter (meter): 6 V ± (0.5 % + 2) at 10 mV',
+  ...['v5 = 4.76', 'arrange cards out', 'go clocks', '41.4', '20.7', '30.1', 'go reference'],
+  ...['twin ref_swing = 1.3 Vpp', '0.7', 'go lines', 'A1 stuck, rest good', 'go how-often', '3 of 10'],
+  'runs: pressed the memory home',
+);
+const later = callTree === null ? [] : [callTree];
+const job: Job = {
+  ...{ format: 1, kind: 'job', id: 'j1' },
+  ...{ tree: wholeTree(), laterTrees: later, board: null, entries },
+};
+const record = recordOf(job);
+const rowOf = (reading: string): number => record.readings.findIndex((row) => row.reading === reading);
 const broken = text.replace('kind: tree', 'kind: tre').replace('## ', '## \n\n## ');
 const told = compileTree(broken, { id: 'x' }).diagnostics.map((each) => diagnosticJson('x.md', broken, each));
 const firstReading = Object.keys(facts.readings ?? {})[0] ?? '';
 
 describe('the schemas', () => {
+  test('have a record with all its parts to look at', () => {
+    expect(record.readings.some(({ doubt }) => doubt !== null)).toBe(true);
+    expect(record.readings.some(({ twin }) => twin !== null)).toBe(true);
+    expect([record.findings, record.overrides, record.events].map(({ length }) => length > 0)).toEqual(
+      Array(3).fill(true),
+    );
+    expect(record.bench?.instruments).toHaveLength(1);
+  });
+
   test.each([
     ['tree', facts],
     ['compiled-tree', tree],
@@ -69,6 +93,7 @@ describe('the schemas', () => {
     ['machine', callTree?.machine],
     ['machine', tree.machine],
     ['job', job],
+    ['record', record],
     ['diagnostic', told],
   ])('%s takes what the engine makes and reads', (name, data) => {
     expect(problems(name, data)).toEqual([]);
@@ -148,6 +173,26 @@ describe('the schemas', () => {
     ['job', 'another kind', job, ['kind'], 'record', '/kind'],
     ['job', 'an entry without its time', job, ['entries', 1, 'at'], undefined, '/entries/1'],
     ['job', 'an entry of no kind', job, ['entries', 1, 'kind'], 'dreamt', '/entries/1'],
+    ['job', 'a job that keeps no later trees', job, ['laterTrees'], undefined, ''],
+    ['job', 'a board sheet that is none', job, ['board'], { kind: 'board' }, '/board'],
+    ['record', 'a rule that is none', record, ['bench', 'rule'], 'lax', '/bench/rule'],
+    [
+      'record',
+      'a verdict that is none of the four',
+      record,
+      ['readings', rowOf('v5'), 'doubt', 'verdict'],
+      'perhaps',
+      `/readings/${rowOf('v5')}/doubt`,
+    ],
+    ['record', 'a finding without its words', record, ['findings', 0, 'text'], undefined, '/findings/0'],
+    [
+      'record',
+      'what was done all the same without why',
+      record,
+      ['overrides', 0, 'why'],
+      undefined,
+      '/overrides/0',
+    ],
     ['diagnostic', 'a line 0', told, [0, 'line'], 0, '/0/line'],
     ['diagnostic', 'a severity that is none', told, [0, 'severity'], 'grave', '/0/severity'],
     ['diagnostic', 'a missing sentence', told, [0, 'mend'], undefined, '/0'],

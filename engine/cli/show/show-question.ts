@@ -1,5 +1,6 @@
+import type { CompiledTree } from '../../model/compiled-tree.ts';
 import type { Hazard } from '../../model/prose.ts';
-import type { Section } from '../../model/section.ts';
+import type { HandOverSection, Section } from '../../model/section.ts';
 import { inlineText, plainText, wrap } from '../../prose/plain-text.ts';
 import {
   findings,
@@ -18,7 +19,11 @@ import { tooCloseLines } from './too-close-lines.ts';
 export function showQuestion(session: Session, width: number, brief = false): string {
   const question = questionOf(session);
   const show = { session, width, brief };
-  return [...sectionLines(show, question), ...asking(show, question), findingLines(session, width)]
+  return [
+    ...sectionLines(show, question),
+    brief ? '' : findingLines(session, width),
+    ...asking(show, question),
+  ]
     .filter((part) => part !== '')
     .join('\n\n');
 }
@@ -83,36 +88,31 @@ const askings: Asking = {
     ...hazards.map((hazard) => hazardText(show, hazard)),
     'acknowledge, to go on',
   ],
-  reading: ({ session }, question) => [readingLines(session, question)],
+  reading: ({ session, width }, question) => [readingLines(session, question, width)],
   arrange: ({ session }, question) => arrangeLines(session, question),
   held: ({ session }, question) => heldLines(session, question),
   'too-close': ({ session, width }, question) => tooCloseLines(session, question, width),
   task: ({ session, width }, { section, waitingSince }) => [
-    wrap(
-      inlineText(section.task, (formula) => valueText(session, formula)),
-      width,
-    ),
+    wrap(`Do: ${inlineText(section.task, (formula) => valueText(session, formula))}`, width),
     section.wait > 0 && waitingSince === null
-      ? `wait, to start ${section.wait} minutes; done, when it is done`
+      ? `wait, to start ${section.wait} ${section.wait === 1 ? 'minute' : 'minutes'}; done, when it is done`
       : 'done, when it is done',
   ],
-  call: (_show, { section }) => [
+  call: ({ session }, { section }) => [
     [
       `Follow "${section.procedureTitle}"${section.given.length === 0 ? '' : ', with'}`,
-      ...section.given.map(({ is, value }) => `  ${is}: ${value}`),
+      ...section.given.map(({ is, value }) => `  ${is}: ${givenText(session, value)}`),
     ].join('\n'),
     'done, to begin with it',
   ],
-  'hand-over': (_show, { section, tree }) => [
-    tree === null
-      ? `This job goes on with the tree "${section.tree}", which is not at hand. Put its file beside this tree, then take the job up again`
-      : `This job goes on with "${tree.title}". What was read stays known.`,
+  'hand-over': ({ width }, { section, tree }) => [
+    wrap(handOverText(section, tree), width),
     tree === null ? 'back, go SECTION, or close not mended: why' : 'hand over, to go on with it',
   ],
   remedy: (show, { fault, remedy }) => [
     `Fault: ${fault.is}`,
     prose(show, remedy.blocks),
-    fault.which === null ? '' : `Note ${fault.which}`,
+    fault.which === null ? '' : `Note ${fault.which} it was`,
     'remedied: which part or pin; part = cost     (or decline: why)',
   ],
   aside: (_show, { section }) => [
@@ -129,3 +129,14 @@ const askings: Asking = {
   closing: () => ['The proof is complete: every reading is normal.', 'close, to end the job as mended'],
   nothing: (_show, { mended }) => [`This job is closed, ${mended ? 'mended' : 'not mended'}. reopen: why`],
 };
+
+/** A reading that is given to a procedure by its own words, with its name behind. */
+function givenText(session: Session, value: string): string {
+  const reading = session.loaded.readings.get(value);
+  return reading === undefined ? value : `${reading.is} (${value})`;
+}
+
+const handOverText = (section: HandOverSection, tree: CompiledTree | null): string =>
+  tree === null
+    ? `This job goes on with the tree "${section.tree}", which is not at hand. Take it up again with that file: deadboard walk ${section.tree}.md --job FILE`
+    : `This job goes on with "${tree.title}". What was read stays known.`;

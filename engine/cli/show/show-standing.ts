@@ -1,4 +1,4 @@
-import { columns } from '../../prose/plain-text.ts';
+import { columns, wrap } from '../../prose/plain-text.ts';
 import type { Session } from '../../run/index.ts';
 import type { JobStanding } from '../standing-of.ts';
 import { showQuestion } from './show-question.ts';
@@ -11,9 +11,9 @@ export function showStanding(standing: JobStanding, session: Session, width: num
     showQuestion(session, width),
     block(
       'Read so far',
-      known.map(({ reading, value, bands, stale }) => [
+      known.map(({ reading, value, plusMinus, bands, stale }) => [
         reading,
-        value,
+        plusMinus === null ? value : `${value} ± ${plusMinus}`,
         `${bands.join(' or ')}${stale ? ' (board altered since)' : ''}`,
       ]),
     ),
@@ -23,7 +23,7 @@ export function showStanding(standing: JobStanding, session: Session, width: num
         .filter(({ state }) => state === 'ruled out')
         .map(({ is, ruledOutBy }) => [
           is,
-          `by ${ruledOutBy.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`).join(', ')}`,
+          byText(ruledOutBy.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`)),
         ]),
     ),
     block(
@@ -37,10 +37,14 @@ export function showStanding(standing: JobStanding, session: Session, width: num
       'Still to do',
       openWork.map(({ entry, text }) => [String(entry), text]),
     ),
-    `Way: ${path.join(' > ')}`,
+    wrap(`Way: ${path.join(' > ')}`, width),
   ];
   return parts.filter((part) => part !== '').join('\n\n');
 }
+
+/** One reading is enough to rule a fault out; the rest stands in the JSON. */
+const byText = ([first = '', ...more]: readonly string[]): string =>
+  `by ${first}${more.length === 0 ? '' : `, and ${more.length} more`}`;
 
 /** The likeliest by weight, and how many more there are. */
 function stillPossible(faults: readonly string[]): string {

@@ -1,6 +1,8 @@
 import { settlerWords } from '../../doubt/index.ts';
 import { wrap } from '../../prose/plain-text.ts';
-import type { Question, Session } from '../../run/index.ts';
+import { printQuantity } from '../../quantity/index.ts';
+import { latest, type Question, type Session, type Unsettled } from '../../run/index.ts';
+import { observationText } from '../../scale/index.ts';
 
 /** Where the readings leave more than one way: why, what would settle it, and the ways. */
 export function tooCloseLines(
@@ -8,25 +10,30 @@ export function tooCloseLines(
   { ways, unsettled }: Extract<Question, { readonly ask: 'too-close' }>,
   width: number,
 ): readonly string[] {
+  const [one, ...others] = unsettled;
+  const again = one === undefined || others.length > 0 ? 'retake NAME = value' : 'Type the value once more';
   return [
-    ...unsettled.map(({ reading, bands, by }) => {
-      const open = `${reading.is}: ${bands.join(' or ')} is possible`;
-      return wrap(
-        by.length === 0 ? `${open}.` : `${open}. ${listed(by.map(settlerWords))} would settle it.`,
-        width,
-      );
-    }),
-    'Measure again (retake), or go on as if:',
-    ways
-      .map(
+    ...unsettled.map((each) => wrap(openText(session, each), width)),
+    [
+      `${again}, or back, or go on as if:`,
+      ...ways.map(
         ({ target, bands }) =>
           `  as if ${target}   (${Object.entries(bands)
             .filter(([name]) => session.position.taken.has(name))
             .map(([name, band]) => `${name} ${band}`)
             .join(', ')})`,
-      )
-      .join('\n'),
+      ),
+    ].join('\n'),
   ];
+}
+
+/** `5 V at the slots: 4.76 V ± 43.8 mV (bench meter), so low or good. The 6 V range would settle it.` */
+function openText(session: Session, { reading, bands, by }: Unsettled): string {
+  const seen = latest(session, reading.id)?.observation ?? null;
+  const doubt = seen?.doubt ? ` ± ${printQuantity(seen.doubt.plusMinus)} (${seen.doubt.instrument})` : '';
+  const value = seen === null ? 'not read' : `${observationText(seen)}${doubt}`;
+  const open = `TOO CLOSE TO CALL: ${reading.is}: ${value}, so ${bands.join(' or ')}.`;
+  return by.length === 0 ? open : `${open} ${listed(by.map(settlerWords))} would settle it.`;
 }
 
 function listed(words: readonly string[]): string {
