@@ -2,7 +2,8 @@ import { typedFor } from '../../../engine/cases/typed-for.ts';
 import { walkFault } from '../../../engine/cases/walk-fault.ts';
 import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
 import type { Entry } from '../../../engine/model/entry.ts';
-import { questionOf, type Session } from '../../../engine/run/index.ts';
+import { type Question, questionOf, type Session } from '../../../engine/run/index.ts';
+import { bandsOf } from '../../../engine/scale/index.ts';
 import { say } from '../../helpers/bench.ts';
 
 interface Mending {
@@ -28,6 +29,7 @@ const writings: { readonly [Kind in Entry['kind']]?: (entry: Extract<Entry, { ki
   acknowledged: () => 'acknowledge',
   read: ({ observation }) => `${observation.reading} = ${observation.typed}`,
   did: () => 'done',
+  arranged: () => 'arranged',
 };
 
 const written = (entry: Entry): string =>
@@ -37,12 +39,17 @@ function proof(start: Session, remedied: string): readonly string[] {
   const answers: string[] = [];
   let session = say(start, remedied);
   for (;;) {
-    const question = questionOf(session);
-    if (question.ask !== 'reading') return answers;
-    const { reading } = question;
-    const band = reading.normal === 'any' ? '' : (reading.normal[0] ?? '');
-    const answer = `${reading.id} = ${typedFor(session, reading, band)}`;
+    const answer = soundAnswer(session, questionOf(session));
+    if (answer === null) return answers;
     answers.push(answer);
     session = say(session, answer);
   }
+}
+
+function soundAnswer(session: Session, question: Question): string | null {
+  if (question.ask === 'arrange') return 'arranged';
+  if (question.ask !== 'reading') return null;
+  const { reading } = question;
+  const band = reading.normal === 'any' ? bandsOf(reading)[0] : reading.normal[0];
+  return `${reading.id} = ${typedFor(session, reading, band ?? '')}`;
 }
