@@ -95,6 +95,13 @@ describe('deadboard walk --board-sheet', () => {
     expect(problemsOfJob(jobOf(bench))).toEqual([]);
   });
 
+  test('tells what a setting usually is on this board, and the jumpers that tell it', async () => {
+    const { ran } = await run(...answers('note: no sticker'));
+    expect(ran.out).toContain(`Bus clock set by the jumpers, in MHz? (? if not known)
+  usually 40 MHz
+  the positions of JP1 do as well`);
+  });
+
   test('of a job that was begun without one is told and left aside', async () => {
     const bench = new PaperBench();
     bench.files.set('p2.md', sheet);

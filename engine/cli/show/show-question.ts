@@ -13,6 +13,7 @@ import {
 import { arrangeLines } from './arrange-lines.ts';
 import { heldLines } from './held-lines.ts';
 import { readingLines } from './reading-lines.ts';
+import { settingLines } from './setting-lines.ts';
 import { tooCloseLines } from './too-close-lines.ts';
 
 /** What a technician at a terminal reads now: section, hazards, what to do, what is asked. */
@@ -74,11 +75,7 @@ const askings: Asking = {
     session.loaded.tree.title,
     'Which board is it? open: board; owner; what the owner says',
   ],
-  setting: (_show, { setting }) => [
-    setting.kind === 'options'
-      ? `${setting.is}: ${setting.options.map(({ name }) => name).join(', ')}? (? if not known)`
-      : `${setting.is}, in ${setting.unit}? (? if not known)`,
-  ],
+  setting: ({ session, width }, { setting }) => settingLines(session, setting, width),
   symptom: ({ session, width }, { given }) => [
     wrap(session.loaded.tree.symptom, width),
     ...given.map(({ reading, band }) => `  ${session.loaded.readings.get(reading)?.is ?? reading}: ${band}`),
