@@ -191,6 +191,21 @@ describe('deadboard walk, a job of the version before', () => {
   });
 });
 
+describe('deadboard walk, the page behind it', () => {
+  test('keeps within the width of the terminal, however many faults are ruled out', async () => {
+    const shipped = 'trees/trees/no-post-586.md';
+    const typed = ['dual-rail', '2.8', '3.3', '66.6', '3.3', 'at', 'yes', 'acknowledge', 'moved', 'leaked'];
+    const { out } = await new PaperBench().run(['walk', shipped, ...answers(...typed)]);
+    expect(out).toContain('Ruled out');
+    expect(out.split('\n').filter((line) => [...line].length > 80)).toEqual([]);
+  });
+
+  test('names the reading by its own words where a procedure is given it', async () => {
+    const { out } = await new PaperBench().run(['walk', rail, ...answers('8', 'yes', '2.1')]);
+    expect(out).toContain('Follow "Short on a rail", with\n  the rail that is down: 5 V at the slots (v5)');
+  });
+});
+
 describe('deadboard walk --json', () => {
   const asked = async (path: string, ...typed: string[]) => {
     const { out } = await new PaperBench().run(['walk', path, '--json', ...answers(...typed)]);

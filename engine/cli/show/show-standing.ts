@@ -1,6 +1,7 @@
 import { columns, wrap } from '../../prose/plain-text.ts';
 import type { Session } from '../../run/index.ts';
 import type { JobStanding } from '../standing-of.ts';
+import { ruledOutBlock } from './ruled-out-block.ts';
 import { showQuestion } from './show-question.ts';
 
 /** The whole page behind `walk` without a keyboard: the question, then what is known, ruled out and open. */
@@ -17,15 +18,7 @@ export function showStanding(standing: JobStanding, session: Session, width: num
         `${bands.join(' or ')}${stale ? ' (board altered since)' : ''}`,
       ]),
     ),
-    block(
-      'Ruled out',
-      faults
-        .filter(({ state }) => state === 'ruled out')
-        .map(({ is, ruledOutBy }) => [
-          is,
-          byText(ruledOutBy.map(({ reading, showed }) => `${reading} ${showed.join(' or ')}`)),
-        ]),
-    ),
+    ruledOutBlock(faults, width),
     block(
       'Mended or put aside',
       faults
@@ -41,10 +34,6 @@ export function showStanding(standing: JobStanding, session: Session, width: num
   ];
   return parts.filter((part) => part !== '').join('\n\n');
 }
-
-/** One reading is enough to rule a fault out; the rest stands in the JSON. */
-const byText = ([first = '', ...more]: readonly string[]): string =>
-  `by ${first}${more.length === 0 ? '' : `, and ${more.length} more`}`;
 
 /** The likeliest by weight, and how many more there are. */
 function stillPossible(faults: readonly string[]): string {
