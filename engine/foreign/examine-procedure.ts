@@ -25,7 +25,7 @@ export function examineProcedure(file: OpenFile, path: string, shelf: Shelf): St
   const beside = asGiven(found.value, read.value);
   const placeOf = (table: string, id: string) => front.value.spanOf([table, id], 'key');
   const linked = linkTree(asTree(read.value), placeOf, body.value, beside);
-  const own = ownFindings(read.value, linked.value, beside, front.value);
+  const own = ownFindings(read.value, linked.value, beside, front.value, spokenOf(file));
   const stages = [
     source,
     front,
@@ -78,18 +78,29 @@ function asTree({ takes, ends: _ends, ...facts }: ProcedureFacts): TreeFacts {
   };
 }
 
+/** The code spans of the prose: one that names a parameter shows what the caller gave. */
+const spokenOf = ({ body }: OpenFile): ReadonlySet<string> =>
+  new Set(
+    [body.value.head, ...body.value.sections].flatMap(({ syntax }) =>
+      syntax.mentions.codes.map(({ name }) => name),
+    ),
+  );
+
 function ownFindings(
   { takes, ends }: ProcedureFacts,
   { facts, sections, open }: LinkedTree,
   { followed }: FoundBeside,
   front: FrontMatter,
+  spoken: ReadonlySet<string>,
 ): readonly Diagnostic[] {
   const ended = new Set(sections.flatMap(({ end }) => end ?? []));
   const isMeant = [...ended].some((end) => !ends.some(({ id }) => id === end));
   const kept = new Set([...facts.readings, ...facts.settings].map(({ id }) => id));
   const texts = [...followed.values()].flatMap(({ given }) => [...given.values()]).join(' ');
   const passed = new Set(texts.match(/[\p{L}_][\p{L}\p{N}_]*/gu));
-  const unused = takes.filter(({ id }) => !open.has('ways') && !kept.has(id) && !passed.has(id));
+  const unused = takes.filter(
+    ({ id }) => !open.has('ways') && !kept.has(id) && !passed.has(id) && !spoken.has(id),
+  );
   return [
     ...ends
       .filter(({ id }) => !ended.has(id) && !isMeant && !open.has('ways'))

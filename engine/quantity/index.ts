@@ -1,6 +1,7 @@
 export { baseUnit } from './base-unit.ts';
 export { compareQuantities } from './compare-quantities.ts';
 export { exactOf, fractionOf } from './exact.ts';
+export { inRoundFigures } from './in-round-figures.ts';
 export { parseUnit, storedUnit } from './parse-unit.ts';
 export { printNumber } from './print-number.ts';
 export { printQuantity, quantityParts } from './print-quantity.ts';

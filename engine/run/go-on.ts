@@ -2,6 +2,7 @@ import type { Entry } from '../model/entry.ts';
 import { endCalls } from './end-calls.ts';
 import { finishProof } from './finish-proof.ts';
 import { hazardsDue } from './hazards-due.ts';
+import { isBarred } from './is-barred.ts';
 import { move } from './move.ts';
 import { openingQuestion } from './opening-question.ts';
 import type { Position } from './position.ts';
@@ -34,7 +35,7 @@ export function goOn(before: Session, after: Session, entry: Entry, index: numbe
 
 function isFinished(session: Session, asks: boolean): boolean {
   const { taken, section } = session.position;
-  if (asks) return readingsOf(session).every((id) => taken.has(id));
+  if (asks) return readingsOf(session).every((id) => taken.has(id) || isBarred(session, id));
   if (section?.kind === 'check' || restsOn(session).length > 0) {
     return openingQuestion(session) === null && hazardsDue(session) === null;
   }

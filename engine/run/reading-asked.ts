@@ -1,5 +1,6 @@
 import { lacksTool } from '../doubt/index.ts';
 import { memberReading, resolveScale } from '../scale/index.ts';
+import { isBarred } from './is-barred.ts';
 import type { ReadingQuestion } from './question.ts';
 import { readingsOf } from './readings-of.ts';
 import { latest, type Session } from './session.ts';
@@ -9,7 +10,8 @@ export function readingAsked(session: Session, id: string | null = null): Readin
   const { section, phase, taken } = session.position;
   if (section?.kind !== 'check' && (section?.kind !== 'fault' || !phase?.startsWith('proof'))) return null;
   const ids = readingsOf(session);
-  const at = id === null ? ids.findIndex((one) => !taken.has(one)) : ids.indexOf(id);
+  const at =
+    id === null ? ids.findIndex((one) => !taken.has(one) && !isBarred(session, one)) : ids.indexOf(id);
   const reading = session.loaded.readings.get(ids[at] ?? '');
   if (reading === undefined) return null;
   return {

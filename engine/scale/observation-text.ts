@@ -1,5 +1,5 @@
 import type { Member, Observation, Understood } from '../model/observation.ts';
-import { printQuantity } from '../quantity/index.ts';
+import { inRoundFigures, printQuantity } from '../quantity/index.ts';
 import { beepText } from './beep-text.ts';
 
 type Texts = {
@@ -23,9 +23,15 @@ const texts: Texts = {
 };
 
 /** An observation as it is shown back: `25.2 MHz`, `48 MHz .. 52 MHz`, `steady`, `3 of 10`, `A3 stuck, 7 good`. Its mark is
- *  not part of it. */
-export function observationText({ understood }: Pick<Observation, 'understood'>): string {
-  return texts[understood.kind](understood as never);
+ *  not part of it. What was computed is shown in round figures: nobody measured the others. */
+export function observationText({
+  understood,
+  typed,
+}: Pick<Observation, 'understood'> & Partial<Pick<Observation, 'typed'>>): string {
+  const isComputed = typed === '' && understood.kind === 'quantity';
+  return isComputed
+    ? printQuantity(inRoundFigures(understood.quantity))
+    : texts[understood.kind](understood as never);
 }
 
 /** Whoever is out of normal, or may be, by name; the others counted. */

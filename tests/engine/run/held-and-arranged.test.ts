@@ -67,6 +67,16 @@ describe('a reading that waits for another', () => {
   });
 });
 
+describe('a proof', () => {
+  const mended = () => started('none', '150', '4.2', 'done', '5', 'remedied: the sound card');
+
+  test('fails at a reading that holds the others back, and does not wait for them', () => {
+    const session = say(mended(), 'r_v5 = 3');
+    expect(session.position.remedies.at(-1)).toMatchObject({ effect: 'no effect' });
+    expect(session.position.section).toMatchObject({ kind: 'check', id: 'rail' });
+  });
+});
+
 describe('work that waits for a reading', () => {
   const atTask = (...answers: string[]) => started('none', ...answers, 'go starts');
 
