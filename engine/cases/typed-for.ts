@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 import type { Measure, Reading } from '../model/reading.ts';
 import { exactOf, fromStored, printQuantity } from '../quantity/index.ts';
 import type { Session } from '../run/index.ts';
-import { allNormal, beepText, memberReading, resolveScale } from '../scale/index.ts';
+import { allNormal, bandOfCode, beepText, memberReading, otherBand, resolveScale } from '../scale/index.ts';
 
 type Typed = {
   readonly [Kind in Measure['kind']]: (
@@ -21,7 +21,8 @@ const typed: Typed = {
     return printQuantity({ value: exactOf(middle(low ?? null, high ?? null)), unit });
   },
   options: (_, band) => band,
-  codes: ({ ranges }, band) => ranges.find((range) => range.band === band)?.from ?? 'EE',
+  codes: (measure, band) =>
+    measure.ranges.find((range) => range.band === band)?.from ?? unlistedCode(measure),
   beeps: ({ patterns }, band) =>
     beepText(patterns.find((pattern) => pattern.band === band)?.pattern ?? '9-9-9'),
   tries: ({ enough }, band) =>
@@ -38,6 +39,15 @@ const typed: Typed = {
  *  the middle of the band at the present settings. */
 export function typedFor(session: Session, reading: Reading, band: string): string {
   return typed[reading.measure.kind](reading.measure as never, band, session, reading);
+}
+
+/** A code that the table does not list. */
+function unlistedCode(measure: Extract<Measure, { readonly kind: 'codes' }>): string {
+  for (let code = 16 ** Math.min(measure.digits, 5) - 1; code >= 0; code -= 1) {
+    const text = code.toString(16).toUpperCase().padStart(measure.digits, '0');
+    if (bandOfCode(measure, text) === otherBand) return text;
+  }
+  return otherBand;
 }
 
 /** The bands of the first members, where the whole is in `band`: the others are normal. */

@@ -1,4 +1,4 @@
-import { printQuantity } from '../quantity/index.ts';
+import { inRoundFigures, printQuantity } from '../quantity/index.ts';
 import type { Settler } from './settler.ts';
 
 type Words = {
@@ -6,10 +6,12 @@ type Words = {
 };
 
 const words: Words = {
-  instrument: ({ instrument, plusMinus }) => `the ${instrument} (± ${printQuantity(plusMinus)})`,
+  instrument: ({ instrument, plusMinus }) =>
+    `the ${instrument} (± ${printQuantity(inRoundFigures(plusMinus))})`,
   range: ({ instrument, upTo, plusMinus }) =>
-    `the ${printQuantity(upTo)} range of the ${instrument} (± ${printQuantity(plusMinus)})`,
-  average: ({ of, plusMinus }) => `the average of ${of} readings (± ${printQuantity(plusMinus)})`,
+    `the ${printQuantity(upTo)} range of the ${instrument} (± ${printQuantity(inRoundFigures(plusMinus))})`,
+  average: ({ of, plusMinus }) =>
+    `the average of ${of} readings (± ${printQuantity(inRoundFigures(plusMinus))})`,
   tries: ({ of }) => `${of} tries in a row`,
   twin: () => 'the same reading on a known-good board',
   setting: ({ setting }) => `the value of "${setting}"`,

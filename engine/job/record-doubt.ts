@@ -3,7 +3,7 @@ import type { Observation } from '../model/observation.ts';
 import type { Twin } from '../model/present.ts';
 import type { Reading } from '../model/reading.ts';
 import type { RecordDoubt } from '../model/record.ts';
-import { printQuantity } from '../quantity/index.ts';
+import { inRoundFigures, printQuantity } from '../quantity/index.ts';
 import type { Session } from '../run/index.ts';
 
 /** How far off the instrument may have been, and the verdict that takes it into account. */
@@ -13,7 +13,7 @@ export function recordDoubt(reading: Reading, observation: Observation | null): 
   const found = verdictOf(reading, observation);
   return {
     instrument,
-    plusMinus: `± ${printQuantity(plusMinus)}`,
+    plusMinus: `± ${printQuantity(inRoundFigures(plusMinus))}`,
     verdict: found?.verdict ?? null,
     probability: found?.probability ?? null,
   };

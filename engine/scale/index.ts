@@ -1,3 +1,4 @@
+export { bandOfCode, otherBand } from './band-of-code.ts';
 export { bandsOf, normalBandsOf } from './bands-of.ts';
 export { beepText } from './beep-text.ts';
 export { checkScale } from './check-scale.ts';

@@ -38,11 +38,12 @@ export function RecordReadings({ readings, whole = false }: RecordReadingsProps)
               </td>
               <td>
                 <Figure text={row.value} size="row" />
+                {row.doubt !== null && ` ${asShown(row.doubt.plusMinus)}`}
                 {row.mark !== null && `, ${row.mark}`}
               </td>
               <td>{row.bands.join(' or ')}</td>
               <td>{asShown(row.expected)}</td>
-              <td>{row.aside ?? row.verdict}</td>
+              <td>{row.aside ?? verdictText(row)}</td>
             </tr>
           ))}
         </tbody>
@@ -50,3 +51,7 @@ export function RecordReadings({ readings, whole = false }: RecordReadingsProps)
     </section>
   );
 }
+
+/** `normal (conditional pass)` where an instrument's accuracy is known. */
+const verdictText = ({ verdict, doubt }: RecordReading): string =>
+  doubt?.verdict == null ? verdict : `${verdict} (${doubt.verdict})`;

@@ -189,8 +189,8 @@ describe('settlers()', () => {
     const fine = 'calibrator (calibrator): 10 V ± (0.0020 % + 0.0005 % of range)';
     const poor = 'panel meter (meter): 10 V ± 5 %';
     expect(words(of(rail, '3.145', bench('guarded', bigRange, fine, poor)))).toEqual([
-      'the 20 V range of the old meter (± 3.145 mV)',
-      'the calibrator (± 112.9 µV)',
+      'the 20 V range of the old meter (± 3.14 mV)',
+      'the calibrator (± 113 µV)',
     ]);
   });
 
@@ -241,7 +241,7 @@ describe('settlers()', () => {
     // (20 / 9.05)² = 4.9 and (20 / 5.05)² = 15.7 readings
     expect(found('a 4.76; b 4.744; c 5', digits, fine)).toEqual([
       'the calibrator (± 2 mV)',
-      'the average of 16 readings (± 5.9488 mV)',
+      'the average of 16 readings (± 5.95 mV)',
     ]);
     expect(found('a 4.76; b 4.751; c 5', digits, fine)).toEqual([]);
     expect(found('a 5; b 5; c 5', digits, fine)).toEqual([]);
