@@ -1,4 +1,4 @@
-import { initialTransition, setup } from 'xstate';
+import { type AnyActorScope, initialTransition, setup } from 'xstate';
 import { fitBoard } from '../board/index.ts';
 import type { CompiledBoard } from '../model/compiled-board.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
@@ -9,6 +9,7 @@ import type { Section } from '../model/section.ts';
 import type { Setting } from '../model/setting.ts';
 import { inputsOf } from '../scale/index.ts';
 import { guards } from './guards.ts';
+import { stillScope } from './still-scope.ts';
 
 const blueprint = setup({ types: { events: {} as MachineEvent }, guards });
 
@@ -22,6 +23,7 @@ export interface LoadedTree {
   /** What the board sheet says and this tree cannot use. */
   readonly boardMisfits: readonly string[];
   readonly machine: TreeMachine;
+  readonly scope: AnyActorScope;
   readonly initial: MachineSnapshot;
   readonly settings: ReadonlyMap<string, Setting>;
   readonly readings: ReadonlyMap<string, Reading>;
@@ -56,6 +58,7 @@ function load(compiled: CompiledTree, board: CompiledBoard | null): LoadedTree {
     tree,
     boardMisfits: misfits,
     machine,
+    scope: stillScope(machine),
     initial,
     settings: byId(tree.settings),
     readings: byId(tree.readings),

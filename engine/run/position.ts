@@ -1,4 +1,3 @@
-import { transition } from 'xstate';
 import type { MachineEvent } from '../model/machine.ts';
 import type { Section } from '../model/section.ts';
 import type { LoadedTree, MachineSnapshot } from './load-tree.ts';
@@ -88,7 +87,7 @@ function conditionsIn({ tree }: LoadedTree, now: Position['conditions']): Positi
 /** The machine takes one event; a new section begins with nothing taken or acknowledged. */
 export function send(position: Position, event: MachineEvent): Position {
   const { loaded } = position;
-  const [snapshot] = transition(loaded.machine, position.snapshot, event);
+  const snapshot = loaded.machine.transition(position.snapshot, event, loaded.scope);
   return { ...position, snapshot, ...placeOf(loaded, snapshot), ...newVisit, previous: position };
 }
 

@@ -11,17 +11,28 @@ import { middleOfNormal } from './middle-of-normal.ts';
 import { settingsOf, usesTwin } from './settings-of.ts';
 import { twinName, twinOf } from './twin-of.ts';
 
-const fixed = new WeakMap<Reading, ResolvedScale>();
+interface Resolved extends Present {
+  /** Its limits rest on no setting and no twin. */
+  readonly isFixed: boolean;
+  readonly scale: ResolvedScale;
+}
+
+/** As last resolved: a reading is judged and drawn many times before anything is set. */
+const known = new WeakMap<Reading, Resolved>();
 
 /** A reading's scale at the present settings. What is no quantity has bands without limits; the limits of many alike are
  *  those of `memberReading`. */
 export function resolveScale(reading: Reading, present: Present): ResolvedScale {
-  const known = fixed.get(reading);
-  if (known) return known;
-  const resolved = resolve(reading, present);
-  if (settingsOf(reading).length === 0 && !usesTwin(reading)) fixed.set(reading, resolved);
-  return resolved;
+  const before = known.get(reading);
+  if (before !== undefined && (before.isFixed || isSame(before, present))) return before.scale;
+  const { settings, twins } = present;
+  const scale = resolve(reading, present);
+  const isFixed = settingsOf(reading).length === 0 && !usesTwin(reading);
+  known.set(reading, { settings, twins, isFixed, scale });
+  return scale;
 }
+
+const isSame = (a: Present, b: Present): boolean => a.settings === b.settings && a.twins === b.twins;
 
 const withoutLimits = {
   unit: '',
