@@ -1,27 +1,21 @@
-import { Ajv2020, type ErrorObject, type ValidateFunction } from 'ajv/dist/2020.js';
+import { Ajv2020, type ErrorObject } from 'ajv/dist/2020.js';
 import treeSchema from '../../schema/tree.schema.json' with { type: 'json' };
 import type { FrontMatter } from '../model/front-matter.ts';
 import type { FactsContext } from './facts-context.ts';
 import { isTable, type RawTable } from './raw.ts';
 import { shapeProblem } from './shape-problem.ts';
 
-const options = {
+/** One for all kinds of files: what they take over from the schema of trees is compiled once. A schema itself is compiled when a
+ *  file of its kind is first met, and whether it is one is left to the tests. */
+const ajv = new Ajv2020({
   allErrors: true,
   coerceTypes: true,
   verbose: true,
   strict: true,
   allowUnionTypes: true,
   strictRequired: false,
-} as const;
-
-const compiled = new WeakMap<object, ValidateFunction>();
-
-/** Compiled when a file of its kind is first met. */
-function validatorOf(schema: object): ValidateFunction {
-  const validate = compiled.get(schema) ?? new Ajv2020(options).addSchema(treeSchema).compile(schema);
-  compiled.set(schema, validate);
-  return validate;
-}
+  validateSchema: false,
+}).addSchema(treeSchema);
 
 /** The front-matter with numbers where the schema asks for them; reports whatever has another shape. */
 export function validateShape(
@@ -30,7 +24,7 @@ export function validateShape(
   schema: object = treeSchema,
 ): RawTable {
   const data = structuredCopy(front.data);
-  const check = validatorOf(schema);
+  const check = ajv.compile(schema);
   if (!check(data)) for (const error of relevant(check.errors ?? [])) shapeProblem(error, context);
   return isTable(data) ? data : {};
 }

@@ -3,7 +3,6 @@ import type { Reading } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
 import { bandsOf } from '../scale/index.ts';
 import { type Draws, drawsOf } from './draws.ts';
-import type { PossibleBands } from './possible-bands.ts';
 import { possibleUsually } from './possible-usually.ts';
 import { even, sharesAtRest } from './shares-at-rest.ts';
 import { writtenShares } from './written-shares.ts';
@@ -35,7 +34,7 @@ export interface ReadingsAndFaults {
   readonly settings?: readonly Setting[];
 }
 
-/** What one fault shows in every reading of its tree, by reading. The first that applies:
+/** What one fault shows in the readings of its tree, by reading. The first that applies:
  *
  *      written   shows: { v5: low }, here or for the reading that this one is like
  *      derived   computed from other readings, whatever they show
@@ -43,15 +42,16 @@ export interface ReadingsAndFaults {
  *      unknown   the fault has `rest: unknown`
  *      free      the reading has `normal: any`, as the ends of a call do
  *      normal    everything else
- */
+ *
+ *  @param of the readings that are wanted, where not all are */
 export function shownBands(
   tree: ReadingsAndFaults,
   fault: Fault,
-  possible: PossibleBands = possibleUsually(tree, fault),
+  of: readonly Reading[] = tree.readings,
 ): ReadonlyMap<string, Shown> {
   const readings = new Map(tree.readings.map((reading) => [reading.id, reading]));
-  const draws = drawsOf(tree, fault, possible);
-  return new Map(tree.readings.map((reading) => [reading.id, shownIn(reading, readings, fault, draws)]));
+  const draws = drawsOf(tree, fault, possibleUsually(tree, fault));
+  return new Map(of.map((reading) => [reading.id, shownIn(reading, readings, fault, draws)]));
 }
 
 function shownIn(
