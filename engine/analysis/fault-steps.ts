@@ -4,6 +4,7 @@ import type { CallSection, CheckSection, FaultSection, Section, TaskSection } fr
 import { type Draw, type Drawn, type Draws, drawsOf } from '../suspects/draws.ts';
 import type { PossibleBands } from '../suspects/possible-bands.ts';
 import type { AstrayHow, Held } from './fault-walk.ts';
+import { kept } from './kept.ts';
 import type { Ground } from './walk-ground.ts';
 
 /** Where a walk stands: what has come out so far of what still decides something, and the conditions of the board. */
@@ -38,6 +39,8 @@ export class FaultSteps {
   readonly #options: ReadonlyMap<string, readonly string[]>;
   /** By what is drawn, the names whose bands depend on it. */
   readonly #leaves = new Map<string, string[]>();
+  /** By what is drawn, the sections from which it still decides something. */
+  readonly #ahead = new Map<string, ReadonlySet<string>>();
   readonly #needs: ReadonlyMap<string, readonly Need[]>;
   readonly #when: ReadonlyMap<string, Readonly<Record<string, string>>>;
 
@@ -77,11 +80,17 @@ export class FaultSteps {
   }
 
   /** The same standing, with what decides nothing any more left out. */
-  settled({ section, drawn, conditions }: Standing): Standing {
-    const live = [...drawn].filter(([root]) =>
-      this.#leaves.get(root)?.some((name) => this.#ground.ahead(name).has(section)),
-    );
-    return { section, drawn: new Map(live), conditions };
+  settled(standing: Standing): Standing {
+    const { section, drawn } = standing;
+    const left = [...drawn].filter(([root]) => this.#aheadOf(root).has(section));
+    return left.length === drawn.size ? standing : { ...standing, drawn: new Map(left) };
+  }
+
+  #aheadOf(root: string): ReadonlySet<string> {
+    return kept(this.#ahead, root, () => {
+      const each = (this.#leaves.get(root) ?? []).map((name) => this.#ground.ahead(name));
+      return each.length === 1 && each[0] ? each[0] : new Set(each.flatMap((sections) => [...sections]));
+    });
   }
 
   /** The ways on from a standing; their shares add up to 1. */
@@ -128,9 +137,12 @@ export class FaultSteps {
       const others: Draw[] = [];
       let fitting = open;
       for (const [name, bands] of condition.kind === 'bands' ? Object.entries(condition.bands) : []) {
-        const drawn = this.#eachDraw([name], fitting);
-        fitting = drawn.filter((each) => bands.includes(this.#bandOf(name, each.drawn) ?? ''));
-        others.push(...drawn.filter((each) => !fitting.includes(each)));
+        const inside: Draw[] = [];
+        for (const each of this.#eachDraw([name], fitting)) {
+          const fits = bands.includes(this.#bandOf(name, each.drawn) ?? '');
+          (fits ? inside : others).push(each);
+        }
+        fitting = inside;
       }
       for (const { drawn, share } of fitting)
         steps.push({ share, by: this.#said(names, drawn), to: { ...standing, section: target, drawn } });
@@ -222,7 +234,7 @@ export class FaultSteps {
     if (options === undefined) return this.#draws.draw(name, drawn);
     if (drawn.has(name)) return [{ drawn, share: 1 }];
     return options.map((option) => ({
-      drawn: new Map([...drawn, [name, option]]),
+      drawn: new Map(drawn).set(name, option),
       share: 1 / options.length,
     }));
   }

@@ -49,8 +49,12 @@ export function walkedGraph(
   return starts;
 }
 
+/** Names hold no line ends. */
 const keyOf = ({ section, drawn, conditions }: Standing): string =>
-  JSON.stringify([section, [...drawn].sort(([one], [other]) => (one < other ? -1 : 1)), conditions]);
+  [section, ...linesOf(drawn), ...linesOf(Object.entries(conditions))].join('\n');
+
+const linesOf = (pairs: Iterable<readonly [string, string]>): readonly string[] =>
+  Array.from(pairs, ([name, value]) => `${name}\n${value}`).sort();
 
 const notFollowed = ({ section }: Standing): Step => ({
   share: 1,

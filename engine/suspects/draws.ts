@@ -172,7 +172,7 @@ class Drawing implements Draws {
 
   #spread(reading: Reading, shares: readonly Share[], { drawn, share }: Draw): readonly Draw[] {
     return this.#alike(reading.id, shares).map((one) => ({
-      drawn: new Map([...drawn, [reading.id, one.band]]),
+      drawn: new Map(drawn).set(reading.id, one.band),
       share: share * one.share,
     }));
   }
