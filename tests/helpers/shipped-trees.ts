@@ -3,7 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { type Compiled, compileTree } from '../../engine/compile.ts';
 import { folderLibrary } from './folder-library.ts';
 
-const library = folderLibrary(fileURLToPath(new URL('../../trees/', import.meta.url)));
+/** Everything that the trees use. */
+export const shippedLibrary = folderLibrary(fileURLToPath(new URL('../../trees/', import.meta.url)));
 const folder = fileURLToPath(new URL('../../trees/trees/', import.meta.url));
 
 export interface Shipped extends Compiled {
@@ -17,5 +18,5 @@ export const shippedTrees: readonly Shipped[] = readdirSync(folder)
   .map((name) => {
     const text = readFileSync(folder + name, 'utf8');
     const id = name.replace(/\.md$/, '');
-    return { id, text, ...compileTree(text, { id, path: `trees/${name}`, library }) };
+    return { id, text, ...compileTree(text, { id, path: `trees/${name}`, library: shippedLibrary }) };
   });
