@@ -1,6 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { formatDiagnostic, lineOf } from '../../../engine/diagnostics/index.ts';
+import { once } from '../../helpers/once.ts';
 import { brokenLines } from './broken-lines.ts';
 import { compileFixture } from './compile-fixture.ts';
 import { fixtureFolder, fixtureNames, readInput } from './fixtures.ts';
@@ -8,9 +9,13 @@ import { fixtureFolder, fixtureNames, readInput } from './fixtures.ts';
 const codes = Object.keys(brokenLines).sort() as readonly (keyof typeof brokenLines)[];
 const update = process.env.UPDATE === '1';
 
+/** What is said about each fixture as it stands. */
+const said = new Map(codes.map((code) => [code, once(() => compileFixture(code))]));
+const saidOf = (code: (typeof codes)[number]) => said.get(code)?.() ?? [];
+
 /** Everything that is told; of a flood, the kind that the fixture is about, and the rest counted. */
-function toldAbout(code: string, text: string): string {
-  const diagnostics = compileFixture(code, text);
+function toldAbout(code: (typeof codes)[number], text: string): string {
+  const diagnostics = saidOf(code);
   const shown = diagnostics.length <= 20 ? diagnostics : diagnostics.filter((each) => each.code === code);
   const others = diagnostics.length - shown.length;
   return [
@@ -28,7 +33,7 @@ describe('the fixtures of the diagnostics', () => {
 
   test.each(codes)('%s is reported at the line that is broken', (code) => {
     const text = readInput(code);
-    const lines = compileFixture(code, text)
+    const lines = saidOf(code)
       .filter((diagnostic) => diagnostic.code === code)
       .map(({ span }) => lineOf(text, span.from).number);
     expect(lines).toContain(brokenLines[code]);
@@ -44,7 +49,7 @@ describe('the fixtures of the diagnostics', () => {
 
   test.each(codes)('%s is gone once its fix is made, if it has one', (code) => {
     const text = readInput(code);
-    const found = compileFixture(code, text).filter((diagnostic) => diagnostic.code === code);
+    const found = saidOf(code).filter((diagnostic) => diagnostic.code === code);
     const fixed = found.filter(({ fix }) => fix !== undefined);
     if (fixed.length === 0) return;
     const edits = fixed.flatMap(({ fix }) => fix?.edits ?? []).sort((a, b) => b.from - a.from);
