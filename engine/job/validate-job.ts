@@ -4,7 +4,7 @@ import compiledTreeSchema from '../../schema/compiled-tree.schema.json' with { t
 import jobSchema from '../../schema/job.schema.json' with { type: 'json' };
 import machineSchema from '../../schema/machine.schema.json' with { type: 'json' };
 import type { Job } from '../model/job.ts';
-import { replay } from '../run/index.ts';
+import { machineHolds, replay } from '../run/index.ts';
 
 const ajv = new Ajv2020({
   allErrors: false,
@@ -21,15 +21,18 @@ export function problemsOfJob(data: unknown): readonly string[] {
   return shape.length > 0 ? shape : problemsOfWalk(data as Job);
 }
 
+const torn = 'its tree does not hold together';
+
 /** A tree can have the right shape and still not hold together, as when its machine lacks a state. */
 function problemsOfWalk(job: Job): readonly string[] {
   const { tree, entries } = job;
   if (entries[0]?.kind !== 'opened') return ['its first entry does not open it'];
+  if (![tree, ...job.laterTrees].every(({ machine }) => machineHolds(machine))) return [torn];
   try {
     replay(tree, entries, job);
     return [];
   } catch {
-    return ['its tree does not hold together'];
+    return [torn];
   }
 }
 

@@ -7,6 +7,7 @@ export { type Finding, findings } from './findings.ts';
 export { hazardsHere } from './hazards-due.ts';
 export type { Known } from './known.ts';
 export type { LoadedTree } from './load-tree.ts';
+export { machineHolds } from './machine-holds.ts';
 export { answerExamples, parseAnswer } from './parse-answer.ts';
 export { pathOf } from './path-of.ts';
 export type { DoneRemedy, Position } from './position.ts';
@@ -21,6 +22,7 @@ export type {
   Unsettled,
 } from './question.ts';
 export { questionOf } from './question-of.ts';
+export { nameHere, readingHere } from './reading-here.ts';
 export { readingsOf } from './readings-of.ts';
 export { latest, machineValue, openSession, type Parts, type Session, withTree } from './session.ts';
 export { suspectsFor, type TouchedSuspect } from './suspects-for.ts';
