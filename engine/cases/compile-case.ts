@@ -1,18 +1,18 @@
 import caseSchema from '../../schema/case.schema.json' with { type: 'json' };
-import { compileTree } from '../compile.ts';
 import { describe } from '../diagnostics/describe.ts';
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import { FactsContext } from '../facts/facts-context.ts';
 import { type RawTable, tableOf, textOf } from '../facts/raw.ts';
 import { validateShape } from '../facts/validate-shape.ts';
 import type { Library } from '../library/library.ts';
-import { idOfPath, resolvePath } from '../library/resolve-path.ts';
+import { resolvePath } from '../library/resolve-path.ts';
 import type { Case, CaseEnd } from '../model/case.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import { nearest } from '../names/nearest.ts';
 import { openBlock, parseFrontMatter } from '../parse/index.ts';
 import { splitSource } from '../source/split-source.ts';
 import { readCaseBody, type WrittenEnd } from './read-case-body.ts';
+import { treeNamed } from './tree-named.ts';
 
 export interface CompiledCase {
   /** Null where anything is an error. */
@@ -60,7 +60,7 @@ function lookUp(
   const board = fileOf('board', data, path, library, context);
   const tree = fileOf('tree', data, path, library, context);
   if (tree === null) return null;
-  const compiled = compileTree(tree.text, { id: idOfPath(tree.path), path: tree.path, library }).tree;
+  const compiled = treeNamed(tree.text, tree.path, library);
   if (compiled === null) {
     context.atValue(['tree'], { code: 'case-file-broken', of: 'tree', path: textOf(data.tree) ?? '' });
     return null;
@@ -110,11 +110,7 @@ function endOf(
   const section = decoded(slug);
   const text = path === null ? null : library.text(path);
   const other =
-    path === treePath
-      ? tree
-      : path !== null && text !== null
-        ? compileTree(text, { id: idOfPath(path), path, library }).tree
-        : null;
+    path === treePath ? tree : path !== null && text !== null ? treeNamed(text, path, library) : null;
   if (other?.sections.some(({ id }) => id === section)) return { kind: 'section', tree: other.id, section };
   if (other !== null) {
     const near = nearest(
