@@ -73,7 +73,8 @@ function randomEvent(
   return { type: (['done', 'done', 'failed', 'failed', 'proved', 'unread'] as const)[next(6)] ?? 'done' };
 }
 
-const steps = 40;
+/** Events of one run. */
+const steps = 25;
 
 /** The deepest state of a value of our machine, by the id that the export gives it. */
 function stateIdOf(value: unknown): string {
