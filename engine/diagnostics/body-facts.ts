@@ -87,7 +87,19 @@ export type LinkFacts =
   | { readonly code: 'nothing-to-judge' }
   | { readonly code: 'clauses-exclude'; readonly name: string }
   | { readonly code: 'cannot-read-twice' }
-  | { readonly code: 'not-many'; readonly name: string; readonly band: string }
+  | {
+      readonly code: 'not-many';
+      readonly name: string;
+      readonly band: string;
+      /** It is given to a procedure. */
+      readonly given?: boolean;
+    }
+  | {
+      readonly code: 'one-that-is-normal';
+      readonly name: string;
+      readonly band: string;
+      readonly wrong: readonly string[];
+    }
   | {
       readonly code: 'how-many';
       readonly name: string;

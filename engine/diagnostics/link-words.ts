@@ -86,7 +86,13 @@ export const linkWords: WordTable<LinkFacts> = {
   'not-many': {
     severity: 'error',
     wrong: ({ name }) => `"${name}" is one reading and not many alike`,
-    mend: ({ name, band }) => `Write: ${name} is ${short(band)}`,
+    mend: ({ name, band, given }) =>
+      given === true ? `Give the reading itself: \`${name}\`` : `Write: ${name} is ${short(band)}`,
+  },
+  'one-that-is-normal': {
+    severity: 'error',
+    wrong: ({ name, band }) => `"${band}" is normal for "${name}", and no single one is found by it`,
+    mend: ({ wrong }) => `Name a band out of normal, one of ${listed(wrong)}`,
   },
   'how-many': {
     severity: 'error',

@@ -7,6 +7,7 @@ import { foreignNames } from './foreign-names.ts';
 import { joinDeclared } from './join-declared.ts';
 import type { Known } from './known.ts';
 import type { Nameable } from './needs-of.ts';
+import { onesOfMany } from './ones-of-many.ts';
 import { numberOf, type RawTable } from './raw.ts';
 import { readConditions } from './read-conditions.ts';
 import { readNeeds } from './read-needs.ts';
@@ -59,9 +60,10 @@ export function readDeclared(
   const own = readReadings(data, foreign, known, context);
   const byId = [...foreign.readings, ...standIns.readings, ...own.readings];
   const parameters = new Set(standIns.readings.map(({ id }) => id));
-  const names: Nameable = { readings: new Map(byId.map((reading) => [reading.id, reading])), parameters };
+  const names: Nameable = { readings: withOnes(byId, foreign), parameters };
   const complete = readNeeds(own, names, known, data, context);
-  const readings = joinDeclared(foreign.readings, complete, 'reading', context);
+  const joined = joinDeclared(foreign.readings, complete, 'reading', context);
+  const readings = [...withOnes(joined, foreign).values()];
   return {
     minutes,
     tools,
@@ -75,4 +77,11 @@ export function readDeclared(
       parameters,
     },
   };
+}
+
+/** By id, those that are one of many alike last. */
+function withOnes(readings: readonly Reading[], { ones = [] }: ForeignFacts): ReadonlyMap<string, Reading> {
+  const byId = new Map(readings.map((reading) => [reading.id, reading]));
+  for (const one of onesOfMany(ones, byId)) byId.set(one.id, one);
+  return byId;
 }

@@ -9,6 +9,7 @@ import type { Call, Procedure } from '../link/procedures/procedure.ts';
 import { noForeignFacts } from '../model/foreign-facts.ts';
 import { fileAt } from './file-at.ts';
 import { type Gift, joinForeign } from './join-foreign.ts';
+import { onesGiven } from './ones-given.ts';
 import type { OpenFile } from './open-file.ts';
 import { readCalls } from './read-calls.ts';
 import { readUses } from './read-uses.ts';
@@ -42,7 +43,7 @@ export function readBeside(
       kind,
       path,
       ends: [],
-      foreign: foreign.value,
+      foreign: { ...foreign.value, ones: onesGiven(calls) },
       calls,
       uses: uses.value,
       followed,

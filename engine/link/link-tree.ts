@@ -59,8 +59,8 @@ const handOvers = (context: LinkContext): readonly LinkedSection[] =>
     sound: true,
   }));
 
-const namesOf = ({ conditions, settings, readings, faults }: ForeignFacts): ReadonlySet<string> =>
-  new Set([...conditions, ...settings, ...readings, ...faults].map(({ id }) => id));
+const namesOf = ({ conditions, settings, readings, faults, ones = [] }: ForeignFacts): ReadonlySet<string> =>
+  new Set([...[...conditions, ...settings, ...readings, ...faults].map(({ id }) => id), ...ones]);
 
 function noSections({ from }: BodySyntax['head'], context: LinkContext): void {
   context.diagnostics.push({ code: 'no-sections', span: { from, to: from } });

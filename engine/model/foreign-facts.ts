@@ -9,6 +9,8 @@ export interface ForeignFacts {
   readonly settings: readonly Setting[];
   readonly readings: readonly Reading[];
   readonly faults: readonly Fault[];
+  /** The names of those readings that are one of many alike, as the calls of the file give them: `the short one of rails`. */
+  readonly ones?: readonly string[];
 }
 
 export const noForeignFacts: ForeignFacts = { conditions: [], settings: [], readings: [], faults: [] };

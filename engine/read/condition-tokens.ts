@@ -24,8 +24,9 @@ const instead: ReadonlyMap<string, string> = new Map([
   [';', 'and'],
 ]);
 
-/** A code span that names a procedure's own reading is one word: `` `r_gnd of v5` ``. */
-const tokenPattern = /`[\p{L}\p{N}_]+ of [^`\n]+`|,|;|[=!≠|&]+|[^\s,;=!≠|&`]+/gu;
+/** A code span that names a procedure's own reading, or one of many alike, is one word: `` `r_gnd of v5` ``,
+ *  `` `the short one of rails` ``. */
+const tokenPattern = /`(?:[\p{L}\p{N}_]+|the [^\s`]+ one) of [^`\n]+`|,|;|[=!≠|&]+|[^\s,;=!≠|&`]+/gu;
 
 /** The words and commas of the text, with what people type for `is`, `and`, `or` put right. */
 export function conditionTokens(text: string, problems: ConditionProblem[]): Named[] {

@@ -7,6 +7,7 @@ import { expectedText, observationText } from '../scale/index.ts';
 import { derivedNow } from './derived-now.ts';
 import type { Known } from './known.ts';
 import { standing } from './proof-readings.ts';
+import { nameHere } from './reading-here.ts';
 import { latest, type Session } from './session.ts';
 
 /** A derived reading out of normal. */
@@ -40,7 +41,7 @@ export function findings(session: Session): readonly Finding[] {
 function plainly(session: Session, reading: Reading, { observation, bands }: Known): string {
   const value = observation === null ? bands.join(' or ') : observationText(observation);
   const expected = expectedText(reading, session);
-  return `${reading.is}: ${value}${expected === '' ? '' : `, should be ${expected}`}`;
+  return `${nameHere(session, reading.id)}: ${value}${expected === '' ? '' : `, should be ${expected}`}`;
 }
 
 const counts = ['', '', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight', 'Nine', 'Ten'];

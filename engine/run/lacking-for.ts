@@ -1,5 +1,6 @@
 import type { Need } from '../model/reading.ts';
 import type { Lack } from './question.ts';
+import { readingHere } from './reading-here.ts';
 import { latest, type Session } from './session.ts';
 import { takenFor } from './taken-for.ts';
 
@@ -8,12 +9,13 @@ export function lackingFor(session: Session, needs: readonly Need[]): readonly L
   const lacks: Lack[] = [];
   const seen = new Set<string>();
   const visit = (need: Need): void => {
-    const reading = session.loaded.readings.get(need.reading);
+    const reading = readingHere(session, need.reading);
     if (reading === undefined || seen.has(need.reading) || isMet(session, need)) return;
     seen.add(need.reading);
     const take = takenFor(session, reading);
     for (const { onlyIf } of take) onlyIf.forEach(visit);
-    lacks.push({ need, reading, known: latest(session, reading.id), take });
+    const taken = take.map((one) => readingHere(session, one.id) ?? one);
+    lacks.push({ need, reading, known: latest(session, reading.id), take: taken });
   };
   needs.forEach(visit);
   return lacks;

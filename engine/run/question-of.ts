@@ -10,6 +10,7 @@ import { openingQuestion } from './opening-question.ts';
 import { remedyNumber } from './position.ts';
 import type { Question, Unsettled } from './question.ts';
 import { readingAsked } from './reading-asked.ts';
+import { readingHere } from './reading-here.ts';
 import { resolveCheck } from './resolve-check.ts';
 import { latest, type Session } from './session.ts';
 
@@ -91,7 +92,7 @@ const bandsOfEvent = (event: Extract<ReturnType<typeof resolveCheck>, { kind: 'o
 
 function unsettledIn(session: Session, section: CheckSection): readonly Unsettled[] {
   return section.readings.flatMap((id) => {
-    const reading = session.loaded.readings.get(id);
+    const reading = readingHere(session, id);
     const bands = session.position.taken.get(id) ?? [];
     if (reading === undefined || bands.length < 2) return [];
     const observation = latest(session, id)?.observation ?? null;

@@ -2,6 +2,7 @@ import { lacksTool } from '../doubt/index.ts';
 import { memberReading, resolveScale } from '../scale/index.ts';
 import { isBarred } from './is-barred.ts';
 import type { ReadingQuestion } from './question.ts';
+import { readingHere } from './reading-here.ts';
 import { readingsOf } from './readings-of.ts';
 import { latest, type Session } from './session.ts';
 
@@ -12,7 +13,7 @@ export function readingAsked(session: Session, id: string | null = null): Readin
   const ids = readingsOf(session);
   const at =
     id === null ? ids.findIndex((one) => !taken.has(one) && !isBarred(session, one)) : ids.indexOf(id);
-  const reading = session.loaded.readings.get(ids[at] ?? '');
+  const reading = readingHere(session, ids[at] ?? '');
   if (reading === undefined) return null;
   return {
     ask: 'reading',

@@ -1,5 +1,6 @@
 import type { Fault, Share } from '../model/fault.ts';
 import type { Reading } from '../model/reading.ts';
+import { oneOfMany } from '../names/one-of-many.ts';
 import { bandsOf } from '../scale/index.ts';
 
 /** What a fault's author wrote about a reading. */
@@ -9,7 +10,8 @@ export interface Written {
   readonly shares: readonly Share[];
 }
 
-/** What a fault says of a reading: of itself, or of what it is `like`, nearest first. Null where it says nothing. */
+/** What a fault says of a reading: of itself, or of what it is `like`, nearest first. Null where it says nothing. One of
+ *  many alike that is followed because of its band shows that band, unless the author says otherwise. */
 export function writtenShares(
   reading: Reading,
   readings: ReadonlyMap<string, Reading>,
@@ -24,11 +26,16 @@ export function writtenShares(
   ) {
     seen.add(at.id);
     const { id } = at;
-    const written = fault.shows.find((shows) => shows.reading === id);
-    if (written === undefined) continue;
-    const shares = written.shares.filter(({ share }) => share > 0);
+    const written = fault.shows.find((shows) => shows.reading === id)?.shares ?? sharesFound(id);
+    if (written === null) continue;
+    const shares = written.filter(({ share }) => share > 0);
     const known = at === reading || shares.every(({ band }) => own.includes(band));
     return known ? { origin: id, shares } : null;
   }
   return null;
+}
+
+function sharesFound(id: string): readonly Share[] | null {
+  const one = oneOfMany(id);
+  return one === null ? null : [{ band: one.band, share: 1 }];
 }

@@ -1,6 +1,6 @@
 import type { Entry } from '../../engine/model/entry.ts';
 import type { Observation } from '../../engine/model/observation.ts';
-import type { DoneRemedy, Session } from '../../engine/run/index.ts';
+import { type DoneRemedy, nameHere, type Session } from '../../engine/run/index.ts';
 import { observationText } from '../../engine/scale/index.ts';
 
 const effectWords: Record<DoneRemedy['effect'], string> = {
@@ -22,14 +22,13 @@ export function lastFinding(session: Session): string | null {
 }
 
 function findingOf(session: Session, entry: Entry): string | null {
-  const { readings, faults } = session.loaded;
-  const nameOf = (reading: string) => readings.get(reading)?.is ?? reading;
+  const { faults } = session.loaded;
   switch (entry.kind) {
     case 'read':
     case 'retaken':
-      return `${nameOf(entry.observation.reading)}: ${valueAndBand(entry.observation)}`;
+      return `${nameHere(session, entry.observation.reading)}: ${valueAndBand(entry.observation)}`;
     case 'unread':
-      return `${nameOf(entry.reading)} could not be read`;
+      return `${nameHere(session, entry.reading)} could not be read`;
     case 'remedied':
       return repairWords(session, entry.fault);
     case 'declined':

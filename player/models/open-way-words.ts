@@ -1,5 +1,4 @@
-import type { OpenWay, Session } from '../../engine/run/index.ts';
-import { latest } from '../../engine/run/index.ts';
+import { latest, nameHere, type OpenWay, type Session } from '../../engine/run/index.ts';
 import { bandWords } from './band-words.ts';
 
 /** `Clock at the slot: slow; …`: only what is not sure already. */
@@ -11,7 +10,7 @@ export function openWayWords(session: Session, { bands }: OpenWay): string {
   });
   const clauses = (unsure.length > 0 ? unsure : Object.entries(bands)).map(
     ([name, band]) =>
-      `${readings.get(name)?.is ?? settings.get(name)?.is ?? name}: ${bandWords(readings.get(name), [band])}`,
+      `${settings.get(name)?.is ?? nameHere(session, name)}: ${bandWords(readings.get(name), [band])}`,
   );
   return clauses.join('; ');
 }

@@ -3,6 +3,7 @@ import {
   expectationOf,
   type Known,
   latest,
+  readingHere,
   type Session,
   standing,
   wordsOn,
@@ -46,7 +47,7 @@ export function readingRows(session: Session): readonly ReadingRow[] {
 }
 
 function rowOf(session: Session, id: string, known: Known): readonly ReadingRow[] {
-  const reading = session.loaded.readings.get(id);
+  const reading = readingHere(session, id);
   if (reading === undefined) return [];
   const words = wordsOn(session, id);
   return [

@@ -1,7 +1,7 @@
 import type { Entry } from '../../engine/model/entry.ts';
 import type { Inline } from '../../engine/model/prose.ts';
 import type { CheckSection, Outcome } from '../../engine/model/section.ts';
-import { latest, type Position, type Session } from '../../engine/run/index.ts';
+import { latest, nameHere, type Position, type Session } from '../../engine/run/index.ts';
 import { bandWords } from './band-words.ts';
 
 /** Why the walk stands at this step: a sentence, and what the author remarked on the way. */
@@ -60,7 +60,7 @@ function afterCheck(session: Session, section: CheckSection, bandsOf: BandsOf): 
     .map((id) => {
       const bands = bandsOf(id);
       const reading = session.loaded.readings.get(id);
-      const is = reading?.is ?? id;
+      const is = nameHere(session, id);
       return bands.length === 0 ? `${is}: could not be read` : `${is}: ${bandWords(reading, bands)}`;
     });
   return { text: clauses.length === 0 ? section.title : clauses.join('; '), remark: outcome?.remark ?? [] };

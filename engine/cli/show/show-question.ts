@@ -5,6 +5,7 @@ import { inlineText, plainText, wrap } from '../../prose/plain-text.ts';
 import {
   findings,
   hazardsHere,
+  nameHere,
   type Question,
   questionOf,
   type Session,
@@ -78,7 +79,7 @@ const askings: Asking = {
   setting: ({ session, width }, { setting }) => settingLines(session, setting, width),
   symptom: ({ session, width }, { given }) => [
     wrap(session.loaded.tree.symptom, width),
-    ...given.map(({ reading, band }) => `  ${session.loaded.readings.get(reading)?.is ?? reading}: ${band}`),
+    ...given.map(({ reading, band }) => `  ${nameHere(session, reading)}: ${band}`),
     'Does the board show this? yes or no',
   ],
   acknowledgement: (show, { hazards }) => [
@@ -129,8 +130,7 @@ const askings: Asking = {
 
 /** A reading that is given to a procedure by its own words, with its name behind. */
 function givenText(session: Session, value: string): string {
-  const reading = session.loaded.readings.get(value);
-  return reading === undefined ? value : `${reading.is} (${value})`;
+  return session.loaded.readings.has(value) ? `${nameHere(session, value)} (${value})` : value;
 }
 
 const handOverText = (section: HandOverSection, tree: CompiledTree | null): string =>

@@ -3,12 +3,14 @@ import type { Parameter } from '../../model/procedure-facts.ts';
 import type { Reading } from '../../model/reading.ts';
 import type { Span } from '../../model/span.ts';
 import type { TextProblem } from '../../model/text-problem.ts';
+import { oneOfMany } from '../../names/one-of-many.ts';
 import type { Named } from '../../read/named.ts';
 import type { CallSyntax } from '../../read/section-syntax.ts';
 import { bandsOf } from '../../scale/index.ts';
 import { parseLimit } from '../../scale/parse-limit.ts';
 import { type LinkContext, only, report } from '../link-context.ts';
 import { placeIn } from '../place-in.ts';
+import { checkOneOfMany } from './check-one-of-many.ts';
 import type { Instance } from './instance.ts';
 
 type Of<Kind> = Extract<Parameter, { readonly kind: Kind }>;
@@ -55,8 +57,11 @@ function isReading(
   const span = placeIn(from, value);
   const reading = context.readings.get(value.name);
   if (reading === undefined) {
-    const near = context.near(value.name, context.readings.keys());
-    report(context, { code: 'no-reading-named', name: value.name, near }, span, { fix: only(near, span) });
+    const one = oneOfMany(value.name);
+    if (one === null) {
+      const near = context.near(value.name, context.readings.keys());
+      report(context, { code: 'no-reading-named', name: value.name, near }, span, { fix: only(near, span) });
+    } else checkOneOfMany(one, value, from, context);
     context.open.add('readings');
     return false;
   }

@@ -1,5 +1,6 @@
 import { parseFormula, substitute } from '../../formula/index.ts';
 import type { Formula } from '../../model/formula.ts';
+import { nameOfOne, oneOfMany } from '../../names/one-of-many.ts';
 import type { Call, Procedure } from './procedure.ts';
 
 /** A procedure as one call uses it: its parameters have values, and its sections and readings names of their own. */
@@ -67,6 +68,8 @@ function instanceOf(call: Call, caller: Caller): Instance {
 function textFor(written: string, { names, texts }: Caller): string {
   const whole = names.get(written) ?? texts.get(written);
   if (whole !== undefined) return whole;
+  const one = oneOfMany(written);
+  if (one !== null) return nameOfOne({ ...one, group: names.get(one.group) ?? one.group });
   return written.replace(/[\p{L}_][\p{L}\p{N}_]*/gu, (name) => {
     const text = texts.get(name);
     if (text === undefined) return name;

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { CallSection } from '../../../engine/model/section.ts';
-import type { Session } from '../../../engine/run/index.ts';
+import { nameHere, type Session } from '../../../engine/run/index.ts';
 import { callsAround } from '../../models/calls-around.ts';
 import { asShown } from '../../parts/as-shown.ts';
 
@@ -20,5 +20,5 @@ export function CallCrumbs({ session }: { readonly session: Session }): JSX.Elem
   );
 }
 
-const givenWords = ({ loaded }: Session, { given }: CallSection): string =>
-  given.map(({ value }) => loaded.readings.get(value)?.is ?? asShown(value)).join(', ');
+const givenWords = (session: Session, { given }: CallSection): string =>
+  given.map(({ value }) => asShown(nameHere(session, value))).join(', ');

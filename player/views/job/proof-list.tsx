@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import {
   latest,
+  nameHere,
   type ReadingQuestion,
   readingsOf,
   type Session,
@@ -36,7 +37,7 @@ export function ProofList({ session, question }: ProofListProps): JSX.Element {
             class={`proof-row proof-${verdict ?? 'due'}`}
             aria-current={id === asked ? 'step' : undefined}
           >
-            <span class="proof-name">{session.loaded.readings.get(id)?.is ?? id}</span>
+            <span class="proof-name">{nameHere(session, id)}</span>
             <span class="proof-value">{value !== null && <Figure text={value} size="row" />}</span>
             <span class="proof-word">
               {verdict === null ? (id === asked ? 'now' : 'to read') : words[verdict]}

@@ -137,6 +137,7 @@ export const brokenLines: Readonly<Record<DiagnosticCode, number>> = {
   'no-condition-named': 33,
   'no-value-named': 33,
   'not-many': 27,
+  'one-that-is-normal': 32,
   'how-many': 33,
   'members-untold': 33,
   'several-ends': 23,

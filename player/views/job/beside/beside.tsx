@@ -4,6 +4,7 @@ import {
   type Finding,
   faultStandings,
   findings,
+  nameHere,
   pathOf,
   type Session,
 } from '../../../../engine/run/index.ts';
@@ -94,7 +95,7 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
   );
 }
 
-const fromWords = ({ loaded }: Session, { from, reading }: Finding): string => {
+const fromWords = (session: Session, { from, reading }: Finding): string => {
   const names = from.length > 0 ? from.map((known) => known.reading) : [reading.id];
-  return asShown(names.map((id) => loaded.readings.get(id)?.is ?? id).join(', '));
+  return asShown(names.map((id) => nameHere(session, id)).join(', '));
 };

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import type { FaultStanding, Session } from '../../../../engine/run/index.ts';
+import { type FaultStanding, nameHere, type Session } from '../../../../engine/run/index.ts';
 import { bandWords } from '../../../models/band-words.ts';
 import { asShown } from '../../../parts/as-shown.ts';
 
@@ -33,5 +33,5 @@ function contradictionWords(
   { reading, showed }: FaultStanding['contradictions'][number],
 ): string {
   const found = session.loaded.readings.get(reading);
-  return `${found?.is ?? reading}: ${bandWords(found, showed)}`;
+  return `${nameHere(session, reading)}: ${bandWords(found, showed)}`;
 }

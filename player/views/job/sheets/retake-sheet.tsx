@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
-import { type Answer, entryFor } from '../../../../engine/run/index.ts';
+import { type Answer, entryFor, readingHere } from '../../../../engine/run/index.ts';
 import { observedWords } from '../../../models/understanding-of.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Choice } from '../../../parts/choice.tsx';
@@ -19,7 +19,7 @@ export function RetakeSheet({ job, session, sheet, onClose }: SheetProps<'retake
   const id = useId();
   const typed = useSignal('');
   const manner = useSignal<Manner>('correction');
-  const reading = session.loaded.readings.get(sheet.reading);
+  const reading = readingHere(session, sheet.reading);
   if (reading === undefined) return null;
   const answer: Answer = {
     say: 'retake',

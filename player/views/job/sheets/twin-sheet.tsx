@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useId, useRef } from 'preact/hooks';
-import { entryFor } from '../../../../engine/run/index.ts';
+import { entryFor, readingHere } from '../../../../engine/run/index.ts';
 import { observationText } from '../../../../engine/scale/index.ts';
 import { Dialog } from '../../../parts/dialog.tsx';
 import { type Understanding, UnderstandingLine } from '../../../parts/understanding-line.tsx';
@@ -15,7 +15,7 @@ export function TwinSheet({ job, session, sheet, onClose }: SheetProps<'twin'>):
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
   const typed = useSignal('');
-  const reading = session.loaded.readings.get(sheet.reading);
+  const reading = readingHere(session, sheet.reading);
   if (reading === undefined) return null;
   const answer = { say: 'twin', reading: reading.id, typed: typed.value } as const;
   const commit = async () => {

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { nameHere } from '../../../../engine/run/index.ts';
 import type { SheetProps } from './sheet-props.ts';
 import { WordsSheet } from './words-sheet.tsx';
 
@@ -95,7 +96,7 @@ export function ReopenSheet({ job, onClose }: SheetProps<'reopen'>): JSX.Element
 }
 
 export function StrikeSheet({ job, session, sheet, onClose }: SheetProps<'strike'>): JSX.Element {
-  const is = session.loaded.readings.get(sheet.reading)?.is ?? sheet.reading;
+  const is = nameHere(session, sheet.reading);
   return (
     <WordsSheet
       job={job}

@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { nameHere } from '../../../../engine/run/index.ts';
 import { conditionsShown } from '../../../models/conditions-shown.ts';
 import { asShown } from '../../../parts/as-shown.ts';
 import { ConditionStrip } from '../../../parts/condition-strip.tsx';
@@ -14,7 +15,7 @@ import { useResolve } from '../use-resolve.ts';
 /** A procedure is to be followed: which one, with what, and what can come out of it. */
 export function CallStep({ job, session, question }: StepProps<'call'>): JSX.Element {
   const { section } = question;
-  const { sections, readings } = session.loaded;
+  const { sections } = session.loaded;
   const resolve = useResolve(session);
   return (
     <>
@@ -33,7 +34,7 @@ export function CallStep({ job, session, question }: StepProps<'call'>): JSX.Ele
             {section.given.map(({ name, is, value }) => (
               <div key={name}>
                 <dt>{is}</dt>
-                <dd>{asShown(readings.get(value)?.is ?? value)}</dd>
+                <dd>{asShown(nameHere(session, value))}</dd>
               </div>
             ))}
           </dl>

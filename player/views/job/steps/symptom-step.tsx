@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { nameHere } from '../../../../engine/run/index.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Desk } from '../desk.tsx';
 import { MainAction } from '../main-action.tsx';
@@ -7,7 +8,7 @@ import type { StepProps } from '../step-props.ts';
 
 /** Whether the board does what the tree is for. */
 export function SymptomStep({ job, session, question }: StepProps<'symptom'>): JSX.Element {
-  const { tree, readings } = session.loaded;
+  const { tree } = session.loaded;
   return (
     <>
       <StepBody>
@@ -16,7 +17,7 @@ export function SymptomStep({ job, session, question }: StepProps<'symptom'>): J
         <dl class="facts">
           {question.given.map(({ reading, band }) => (
             <div key={reading}>
-              <dt>{readings.get(reading)?.is ?? reading}</dt>
+              <dt>{nameHere(session, reading)}</dt>
               <dd>{band}</dd>
             </div>
           ))}

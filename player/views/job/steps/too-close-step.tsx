@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { latest } from '../../../../engine/run/index.ts';
+import { latest, nameHere } from '../../../../engine/run/index.ts';
 import { lastLook } from '../../../models/last-look.ts';
 import { openWayWords } from '../../../models/open-way-words.ts';
 import { unsettledWords } from '../../../models/unsettled-words.ts';
@@ -14,7 +14,7 @@ import type { StepProps } from '../step-props.ts';
 /** The readings leave more than one way open: measure again, or go on as if. */
 export function TooCloseStep({ job, session, question }: StepProps<'too-close'>): JSX.Element {
   const { section, ways, unsettled } = question;
-  const { readings, sections } = session.loaded;
+  const { sections } = session.loaded;
   const open = section.readings.filter((id) => (latest(session, id)?.bands.length ?? 0) !== 1);
   const unread = open.filter((id) => !unsettled.some(({ reading }) => reading.id === id));
   const settings = unsettled
@@ -47,8 +47,8 @@ export function TooCloseStep({ job, session, question }: StepProps<'too-close'>)
         })}
         {unread.length > 0 && (
           <p>
-            {unread.map((id) => readings.get(id)?.is ?? id).join(' and ')} {unread.length > 1 ? 'are' : 'is'}{' '}
-            not known, and the way depends on it.
+            {unread.map((id) => nameHere(session, id)).join(' and ')} {unread.length > 1 ? 'are' : 'is'} not
+            known, and the way depends on it.
           </p>
         )}
         {[...new Set(settings)].map((setting) => (
