@@ -7,6 +7,7 @@ import type { MachineEvent } from '../model/machine.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Section } from '../model/section.ts';
 import type { Setting } from '../model/setting.ts';
+import { oneOfMany } from '../names/one-of-many.ts';
 import { inputsOf } from '../scale/index.ts';
 import { guards } from './guards.ts';
 import { stillScope } from './still-scope.ts';
@@ -27,6 +28,8 @@ export interface LoadedTree {
   readonly initial: MachineSnapshot;
   readonly settings: ReadonlyMap<string, Setting>;
   readonly readings: ReadonlyMap<string, Reading>;
+  /** Ids of readings that are the one of many alike in a band: `the short one of rails`. */
+  readonly ones: readonly string[];
   /** The readings that are computed, each after those that it is computed from. */
   readonly derived: readonly Reading[];
   readonly faults: ReadonlyMap<string, Fault>;
@@ -62,6 +65,7 @@ function load(compiled: CompiledTree, board: CompiledBoard | null): LoadedTree {
     initial,
     settings: byId(tree.settings),
     readings: byId(tree.readings),
+    ones: tree.readings.map(({ id }) => id).filter((id) => oneOfMany(id) !== null),
     derived: derivedIn(tree),
     faults: byId(tree.faults),
     sections: byId(tree.sections),

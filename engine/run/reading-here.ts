@@ -5,13 +5,11 @@ import { latest, type Session } from './session.ts';
 /** A reading in this job's words: one of many alike is named, as far as it was found. */
 export function readingHere(session: Session, id: string): Reading | undefined {
   const reading = session.loaded.readings.get(id);
-  if (reading === undefined) return undefined;
+  const { ones } = session.loaded;
+  if (reading === undefined || ones.length === 0) return reading;
   const found = foundIn(session, id);
   if (found !== '') return { ...reading, is: `${reading.is} (${found})` };
-  const given = [...session.loaded.readings.keys()].filter(
-    (one) => oneOfMany(one) !== null && reading.is.includes(one),
-  );
-  const named = given.filter((one) => foundIn(session, one) !== '');
+  const named = ones.filter((one) => reading.is.includes(one) && foundIn(session, one) !== '');
   if (named.length === 0) return reading;
   const is = named.reduce(
     (text, one) => text.replaceAll(one, `${one}: ${foundIn(session, one)}`),
