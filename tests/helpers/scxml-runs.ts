@@ -10,7 +10,12 @@ import { idOf } from '../../engine/scxml/state-path.ts';
 /** The part of the interpreter that is used here; it is a package of an older kind. */
 interface Scion {
   documentStringToModel(url: string, text: string, done: (error: Error | null, model: Model) => void): void;
-  readonly core: { readonly Statechart: new (prepared: unknown) => Statechart };
+  readonly core: {
+    readonly Statechart: new (
+      prepared: unknown,
+      options: { readonly sessionRegistry: Map<string, Statechart> },
+    ) => Statechart;
+  };
 }
 interface Model {
   prepare(done: (error: Error | null, prepared: unknown) => void): void;
@@ -30,7 +35,8 @@ export async function interpreted(scxml: string): Promise<() => Statechart> {
       else model.prepare((trouble, made) => (trouble ? reject(trouble) : resolve(made)));
     });
   });
-  return () => new scion.core.Statechart(prepared);
+  // Its own registry would keep every run for ever.
+  return () => new scion.core.Statechart(prepared, { sessionRegistry: new Map() });
 }
 
 /** A stream of numbers below `below`, the same for the same seed. */
