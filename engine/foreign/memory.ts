@@ -1,3 +1,4 @@
+import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Staged } from '../diagnostics/staged.ts';
 import { readFacts } from '../facts/index.ts';
 import { emptyLibrary, type Library } from '../library/library.ts';
@@ -8,6 +9,7 @@ import type { Slice } from '../model/source.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
 import { parseEntry, parseFrontMatter } from '../parse/index.ts';
 import { readSection } from '../read/read-section.ts';
+import { type CutFrontMatter, cutFrontMatter } from '../source/cut-front-matter.ts';
 import { scanSlice } from '../source/scan-slice.ts';
 import { besideShelf } from './beside-shelf.ts';
 import { KeptTexts } from './kept-texts.ts';
@@ -24,6 +26,7 @@ export class Memory {
   private readonly entries = new KeptTexts(parseEntry);
   /** What linking made of the sections. */
   readonly links = new KeptLinks();
+  private cut: { readonly above: string; readonly cut: CutFrontMatter } | null = null;
   private front: { readonly slice: Slice; readonly read: Staged<FrontMatter> } | null = null;
   private facts: {
     readonly front: FrontMatter;
@@ -36,8 +39,8 @@ export class Memory {
   open(text: string): OpenFile {
     this.harmless.turn();
     this.sections.turn();
-    this.entries.turn();
     return openFile(text, {
+      cut: (whole, diagnostics) => this.cutOf(whole, diagnostics),
       scan: (whole, from, to) => (this.harmless.of(whole.slice(from, to)) ? [] : scanSlice(whole, from, to)),
       front: (slice) => this.frontOf(slice),
       section: (each) => this.sections.of(each),
@@ -58,9 +61,21 @@ export class Memory {
     return read;
   }
 
+  /** Where the facts end in order, nothing below that line was looked at. */
+  private cutOf(text: string, diagnostics: Diagnostic[]): CutFrontMatter {
+    if (this.cut !== null && text.startsWith(this.cut.above)) return this.cut.cut;
+    const before = diagnostics.length;
+    const cut = cutFrontMatter(text, diagnostics);
+    const above = text.slice(0, cut.bodyFrom);
+    const isSure = diagnostics.length === before && above.endsWith('\n');
+    this.cut = isSure ? { above, cut } : null;
+    return cut;
+  }
+
   private frontOf(slice: Slice): Staged<FrontMatter> {
     const { front } = this;
     if (front?.slice.text === slice.text && front.slice.from === slice.from) return front.read;
+    this.entries.turn();
     const read = parseFrontMatter(slice, (text) => this.entries.of(text));
     this.front = { slice, read };
     return read;

@@ -6,6 +6,7 @@ import type { BodySyntax } from '../read/body-syntax.ts';
 import { readBody } from '../read/read-body.ts';
 import { readSection } from '../read/read-section.ts';
 import type { SectionSyntax } from '../read/section-syntax.ts';
+import { type CutFile, cutFrontMatter } from '../source/cut-front-matter.ts';
 import { type ScanSlice, scanSlice } from '../source/scan-slice.ts';
 import { splitSource } from '../source/split-source.ts';
 
@@ -22,12 +23,13 @@ export interface OpenFile {
 
 /** How the parts of a file are read; a memory may know them already. */
 export interface Readers {
+  readonly cut: CutFile;
   readonly scan: ScanSlice;
   readonly front: (slice: Slice) => Staged<FrontMatter>;
   readonly section: (text: string) => Staged<SectionSyntax>;
 }
 
-const afresh: Readers = { scan: scanSlice, front: parseFrontMatter, section: readSection };
+const afresh: Readers = { cut: cutFrontMatter, scan: scanSlice, front: parseFrontMatter, section: readSection };
 
 /** Cuts a file and reads its parts:
  *
@@ -35,7 +37,7 @@ const afresh: Readers = { scan: scanSlice, front: parseFrontMatter, section: rea
  *                   → head and sections
  */
 export function openFile(text: string, readers: Readers = afresh): OpenFile {
-  const source = splitSource(text, openBlock, readers.scan);
+  const source = splitSource(text, openBlock, readers);
   const front = source.value.front && readers.front(source.value.front);
   let body: Staged<BodySyntax> | null = null;
   return {

@@ -45,11 +45,20 @@ function linkAfresh(syntax: SectionSyntax, context: LinkContext, kept: KeptLinks
   return here;
 }
 
-const moved = (linked: LinkedSection, from: number): LinkedSection => ({
-  ...linked,
-  titleSpan: placeIn(from, linked.titleSpan),
-  leadSpan: placeIn(from, linked.leadSpan),
-  outcomeSpans: linked.outcomeSpans.map((span) => placeIn(from, span)),
-  faultSpans: linked.faultSpans.map((span) => placeIn(from, span)),
-  risks: linked.risks.map((risk) => ({ ...risk, span: placeIn(from, risk.span) })),
-});
+/** Where a section was when it was last placed: most stay where they are when one is edited. */
+const places = new WeakMap<LinkedSection, { readonly from: number; readonly moved: LinkedSection }>();
+
+function moved(linked: LinkedSection, from: number): LinkedSection {
+  const before = places.get(linked);
+  if (before?.from === from) return before.moved;
+  const moved = {
+    ...linked,
+    titleSpan: placeIn(from, linked.titleSpan),
+    leadSpan: placeIn(from, linked.leadSpan),
+    outcomeSpans: linked.outcomeSpans.map((span) => placeIn(from, span)),
+    faultSpans: linked.faultSpans.map((span) => placeIn(from, span)),
+    risks: linked.risks.map((risk) => ({ ...risk, span: placeIn(from, risk.span) })),
+  };
+  places.set(linked, { from, moved });
+  return moved;
+}

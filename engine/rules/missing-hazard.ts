@@ -12,8 +12,9 @@ import type { Rule } from './rule.ts';
 export const missingHazard: Rule = ({ sections, hazards, facts }) => {
   const readings = new Map(facts.readings.map((reading) => [reading.id, reading]));
   return sections.flatMap((section) => {
-    const risks = new Map<RiskKind, Risk>();
     const points = section.inlined ? [] : risksOfPoints(section, readings);
+    if (section.risks.length + points.length === 0) return [];
+    const risks = new Map<RiskKind, Risk>();
     for (const risk of [...section.risks, ...points]) {
       if (!risks.has(risk.risk)) risks.set(risk.risk, risk);
     }
@@ -50,9 +51,24 @@ function risksOfPoints(
   readings: ReadonlyMap<string, Reading>,
 ): readonly Risk[] {
   if (section.kind !== 'check') return [];
-  const points = section.readings.flatMap((id) => readings.get(id)?.points ?? []);
-  return touchedThings.flatMap(([risk, things]) => {
-    const words = points.find((point) => things.test(point));
-    return words === undefined ? [] : [{ risk, words, span: leadSpan }];
+  return section.readings.flatMap((id) => {
+    const reading = readings.get(id);
+    return reading === undefined ? [] : touchedAt(reading).map((each) => ({ ...each, span: leadSpan }));
   });
+}
+
+type Touched = Omit<Risk, 'span'>;
+
+const known = new WeakMap<Reading, readonly Touched[]>();
+
+/** What is touched at the points of a reading. */
+function touchedAt(reading: Reading): readonly Touched[] {
+  const before = known.get(reading);
+  if (before !== undefined) return before;
+  const touched = touchedThings.flatMap(([risk, things]) => {
+    const words = reading.points.find((point) => things.test(point));
+    return words === undefined ? [] : [{ risk, words }];
+  });
+  known.set(reading, touched);
+  return touched;
 }

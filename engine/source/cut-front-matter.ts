@@ -16,6 +16,8 @@ export interface CutFrontMatter {
   readonly bodyFrom: number;
 }
 
+export type CutFile = (text: string, diagnostics: Diagnostic[]) => CutFrontMatter;
+
 /**
  * Cuts the facts off the body.
  *

@@ -33,7 +33,7 @@ export function sliceBody(
   from: number,
   findOpenBlock: FindOpenBlock,
   diagnostics: Diagnostic[],
-  scan: ScanSlice = scanSlice,
+  scan: ScanSlice,
 ): { readonly head: Slice; readonly sections: readonly Slice[] } {
   const parts = partsOf(text, from, diagnostics, scan);
   const walls = nextHostile(parts, text.length);

@@ -1,20 +1,27 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { Staged } from '../diagnostics/staged.ts';
 import type { Source } from '../model/source.ts';
-import { cutFrontMatter } from './cut-front-matter.ts';
+import { type CutFile, cutFrontMatter } from './cut-front-matter.ts';
 import { limits } from './limits.ts';
-import type { ScanSlice } from './scan-slice.ts';
+import { type ScanSlice, scanSlice } from './scan-slice.ts';
 import { type FindOpenBlock, sliceBody } from './slice-body.ts';
+
+interface Knows {
+  readonly cut: CutFile;
+  readonly scan: ScanSlice;
+}
+
+const afresh: Knows = { cut: cutFrontMatter, scan: scanSlice };
 
 /**
  * Cuts a file at its front-matter and at its sections, by hand and before anything is parsed.
  *
  * A byte order mark is skipped, line endings stay as they are, and every offset counts in the whole file. A
  * section that no parser can be trusted with is reported and keeps only its heading, so that the rest is still checked.
- * @param scan looks for what no parser can be trusted with; a memory may know a slice already
  * @param findOpenBlock tells whether a slice ends inside a fence or HTML block; only a Markdown parser knows
+ * @param knows a memory may know already where the facts end, and which slices a parser can be trusted with
  */
-export function splitSource(text: string, findOpenBlock: FindOpenBlock, scan?: ScanSlice): Staged<Source> {
+export function splitSource(text: string, findOpenBlock: FindOpenBlock, knows: Knows = afresh): Staged<Source> {
   const { fileCharacters } = limits;
   if (text.length > fileCharacters) {
     const value = { text, front: null, head: { text: '', from: 0 }, sections: [] };
@@ -25,7 +32,7 @@ export function splitSource(text: string, findOpenBlock: FindOpenBlock, scan?: S
     };
   }
   const diagnostics: Diagnostic[] = [];
-  const { front, bodyFrom } = cutFrontMatter(text, diagnostics);
-  const { head, sections } = sliceBody(text, bodyFrom, findOpenBlock, diagnostics, scan);
+  const { front, bodyFrom } = knows.cut(text, diagnostics);
+  const { head, sections } = sliceBody(text, bodyFrom, findOpenBlock, diagnostics, knows.scan);
   return { value: { text, front, head, sections }, diagnostics };
 }

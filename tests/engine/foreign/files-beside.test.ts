@@ -57,16 +57,35 @@ describe('joinForeign()', () => {
 });
 
 describe('KeptTexts', () => {
-  test('makes a text again only once a whole round has passed without it', () => {
+  const rounds = (...texts: readonly string[]): readonly string[] => {
     const made: string[] = [];
-    const kept = new KeptTexts((text) => made.push(text));
-    kept.of('a');
-    kept.of('a');
-    kept.turn();
-    kept.of('a');
-    kept.turn();
-    kept.turn();
-    kept.of('a');
-    expect(made).toEqual(['a', 'a']);
+    const kept = new KeptTexts((text) => {
+      made.push(text);
+      return text.toUpperCase();
+    });
+    for (const round of texts) {
+      kept.turn();
+      for (const text of round) expect(kept.of(text)).toBe(text.toUpperCase());
+      made.push('|');
+    }
+    return made.join('').split('|').slice(0, -1);
+  };
+
+  test('makes only the text that is another', () => {
+    expect(rounds('abcd', 'abxd', 'abxd', 'abxyd', 'abyd')).toEqual(['abcd', 'x', '', 'y', '']);
+  });
+
+  test('finds the rest again behind many that were taken away or put in; one of them may be made again', () => {
+    expect(rounds('abcdefgh', 'afgh')).toEqual(['abcdefgh', 'f']);
+    expect(rounds('afgh', 'axyzfgh')).toEqual(['afgh', 'xyz']);
+  });
+
+  test('forgets what a whole round did not ask for', () => {
+    expect(rounds('ab', 'a', 'ab')).toEqual(['ab', '', 'b']);
+  });
+
+  test('gives what was made of each text, whatever the rounds', () => {
+    const round = fc.string({ unit: fc.constantFrom('a', 'b', 'c', 'd', 'e'), maxLength: 8 });
+    fc.assert(fc.property(fc.array(round), (texts) => void rounds(...texts)));
   });
 });
