@@ -10,7 +10,6 @@ import { linkTree } from './link/link-tree.ts';
 import type { LinkedTree } from './link/linked-tree.ts';
 import type { CompiledTree } from './model/compiled-tree.ts';
 import type { FrontMatter } from './model/front-matter.ts';
-import { checkRules } from './rules/index.ts';
 
 export interface Compiled {
   /** Null where anything is an error. */
@@ -71,7 +70,7 @@ export function examineTree(file: OpenFile, path: string, shelf: Shelf, memory =
   const facts = memory.factsOf(front.value, beside.value.foreign);
   const placeOf = (table: string, name: string) => front.value.spanOf([table, name], 'key');
   const linked = linkTree(facts.value, placeOf, body.value, beside.value, memory.links);
-  const rules = { diagnostics: checkRules(linked.value) };
+  const rules = { diagnostics: memory.rules.check(linked.value) };
   const stages = [source, front, body, beside, facts, linked, rules];
   return { linked: linked.value, diagnostics: inOrder(stages.flatMap((stage) => stage.diagnostics)) };
 }

@@ -7,8 +7,9 @@ import type { ForeignFacts } from '../model/foreign-facts.ts';
 import type { FrontMatter } from '../model/front-matter.ts';
 import type { Slice } from '../model/source.ts';
 import type { TreeFacts } from '../model/tree-facts.ts';
-import { parseEntry, parseFrontMatter } from '../parse/index.ts';
+import { leavesOpen, openBlock, parseEntry, parseFrontMatter } from '../parse/index.ts';
 import { readSection } from '../read/read-section.ts';
+import { KeptRules } from '../rules/kept-rules.ts';
 import { type CutFrontMatter, cutFrontMatter } from '../source/cut-front-matter.ts';
 import { scanSlice } from '../source/scan-slice.ts';
 import { besideShelf } from './beside-shelf.ts';
@@ -23,9 +24,11 @@ import type { Shelf } from './shelf.ts';
 export class Memory {
   private readonly sections = new KeptTexts(readSection);
   private readonly harmless = new KeptTexts((slice) => scanSlice(slice, 0, slice.length).length === 0);
+  private readonly closed = new KeptTexts((slice) => !leavesOpen(slice));
   private readonly entries = new KeptTexts(parseEntry);
   /** What linking made of the sections. */
   readonly links = new KeptLinks();
+  readonly rules = new KeptRules();
   private cut: { readonly above: string; readonly cut: CutFrontMatter } | null = null;
   private front: { readonly slice: Slice; readonly read: Staged<FrontMatter> } | null = null;
   private facts: {
@@ -38,10 +41,13 @@ export class Memory {
   /** The file as it is now. */
   open(text: string): OpenFile {
     this.harmless.turn();
+    this.closed.turn();
     this.sections.turn();
     return openFile(text, {
       cut: (whole, diagnostics) => this.cutOf(whole, diagnostics),
       scan: (whole, from, to) => (this.harmless.of(whole.slice(from, to)) ? [] : scanSlice(whole, from, to)),
+      open: (whole, from, to, limit) =>
+        this.closed.of(whole.slice(from, to)) ? null : openBlock(whole, from, to, limit),
       front: (slice) => this.frontOf(slice),
       section: (each) => this.sections.of(each),
     });

@@ -8,6 +8,7 @@ import { readSection } from '../read/read-section.ts';
 import type { SectionSyntax } from '../read/section-syntax.ts';
 import { type CutFile, cutFrontMatter } from '../source/cut-front-matter.ts';
 import { type ScanSlice, scanSlice } from '../source/scan-slice.ts';
+import type { FindOpenBlock } from '../source/slice-body.ts';
 import { splitSource } from '../source/split-source.ts';
 
 /** A file as far as it can be read without looking at any other. */
@@ -25,11 +26,18 @@ export interface OpenFile {
 export interface Readers {
   readonly cut: CutFile;
   readonly scan: ScanSlice;
+  readonly open: FindOpenBlock;
   readonly front: (slice: Slice) => Staged<FrontMatter>;
   readonly section: (text: string) => Staged<SectionSyntax>;
 }
 
-const afresh: Readers = { cut: cutFrontMatter, scan: scanSlice, front: parseFrontMatter, section: readSection };
+const afresh: Readers = {
+  cut: cutFrontMatter,
+  scan: scanSlice,
+  open: openBlock,
+  front: parseFrontMatter,
+  section: readSection,
+};
 
 /** Cuts a file and reads its parts:
  *
@@ -37,7 +45,7 @@ const afresh: Readers = { cut: cutFrontMatter, scan: scanSlice, front: parseFron
  *                   → head and sections
  */
 export function openFile(text: string, readers: Readers = afresh): OpenFile {
-  const source = splitSource(text, openBlock, readers);
+  const source = splitSource(text, readers.open, readers);
   const front = source.value.front && readers.front(source.value.front);
   let body: Staged<BodySyntax> | null = null;
   return {

@@ -14,14 +14,20 @@ export function linkHere(
   context: LinkContext,
   kept: KeptLinks | null,
 ): LinkedSection | null {
-  const here = kept?.get(syntax) ?? linkAfresh(syntax, context, kept);
+  const before = kept?.get(syntax);
+  const here = before?.here ?? linkAfresh(syntax, context, kept);
   for (const each of here.diagnostics) context.diagnostics.push(movedDiagnostic(each, from));
   for (const each of here.open) context.open.add(each);
   for (const each of here.settingsUsed) context.settingsUsed.add(each);
   for (const [id, { section, span }] of here.handOvers) {
     if (!context.handOvers.has(id)) context.handOvers.set(id, { section, span: placeIn(from, span) });
   }
-  return here.linked && moved(here.linked, from);
+  if (before === undefined) return here.linked && moved(here.linked, from);
+  if (before.from !== from) {
+    before.from = from;
+    before.placed = here.linked && moved(here.linked, from);
+  }
+  return before.placed;
 }
 
 /** Near misses are looked for a limited number of times in a file, so what came of that is not kept. */
@@ -45,13 +51,8 @@ function linkAfresh(syntax: SectionSyntax, context: LinkContext, kept: KeptLinks
   return here;
 }
 
-/** Where a section was when it was last placed: most stay where they are when one is edited. */
-const places = new WeakMap<LinkedSection, { readonly from: number; readonly moved: LinkedSection }>();
-
 function moved(linked: LinkedSection, from: number): LinkedSection {
-  const before = places.get(linked);
-  if (before?.from === from) return before.moved;
-  const moved = {
+  return {
     ...linked,
     titleSpan: placeIn(from, linked.titleSpan),
     leadSpan: placeIn(from, linked.leadSpan),
@@ -59,6 +60,4 @@ function moved(linked: LinkedSection, from: number): LinkedSection {
     faultSpans: linked.faultSpans.map((span) => placeIn(from, span)),
     risks: linked.risks.map((risk) => ({ ...risk, span: placeIn(from, risk.span) })),
   };
-  places.set(linked, { from, moved });
-  return moved;
 }

@@ -30,9 +30,7 @@ export interface OpenBlock {
  * @returns null if nothing is open, and a heading at `to` is a heading
  */
 export function openBlock(text: string, from: number, to: number, limit: number): OpenBlock | null {
-  const slice = text.slice(from, to);
-  if (!canSwallow.test(slice)) return null;
-  const open = swallowing(slice);
+  const open = swallowing(text.slice(from, to));
   if (open === null) return null;
   const start = lineStart(text, from + offsetOf(open, 'start'));
   for (let size = firstWindow; ; size *= 2) {
@@ -45,8 +43,12 @@ export function openBlock(text: string, from: number, to: number, limit: number)
   }
 }
 
+/** Whether a block is still open at the end of a slice. */
+export const leavesOpen = (slice: string): boolean => swallowing(slice) !== null;
+
 /** The block that takes in a heading put right after `text`. */
 function swallowing(text: string): RootContent | null {
+  if (!canSwallow.test(text)) return null;
   const last = markdown(text + probe).children.at(-1);
   if (last === undefined) return null;
   return last.type === 'heading' && offsetOf(last, 'start') === text.length ? null : last;

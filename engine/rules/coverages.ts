@@ -2,6 +2,7 @@ import type { Box } from '../combinations/box.ts';
 import { type FirstMatches, firstMatches } from '../combinations/first-matches.ts';
 import type { LinkedSection, LinkedTree } from '../link/linked-tree.ts';
 import type { CheckSection } from '../model/section.ts';
+import type { TreeFacts } from '../model/tree-facts.ts';
 import { bandsOf } from '../scale/index.ts';
 
 /** Beyond this many boxes a check is refused: nobody could follow it either. */
@@ -31,12 +32,7 @@ export function coverages(tree: LinkedTree): readonly Coverage[] {
 }
 
 function coveragesOf({ facts, sections }: LinkedTree): readonly Coverage[] {
-  const bands = new Map<string, readonly string[]>([
-    ...facts.settings.flatMap((setting) =>
-      setting.kind === 'options' ? [[setting.id, setting.options.map(({ name }) => name)] as const] : [],
-    ),
-    ...facts.readings.map((reading) => [reading.id, bandsOf(reading)] as const),
-  ]);
+  const bands = bandsIn(facts);
   let refused = 0;
   return sections.flatMap((linked) => {
     const check = linked.section;
@@ -47,14 +43,28 @@ function coveragesOf({ facts, sections }: LinkedTree): readonly Coverage[] {
   });
 }
 
-function coverageOf(
-  check: CheckSection,
-  linked: LinkedSection,
-  bands: ReadonlyMap<string, readonly string[]>,
-  most: number,
-): Coverage {
+type Bands = ReadonlyMap<string, readonly string[]>;
+
+const declared = new WeakMap<TreeFacts, Bands>();
+
+function bandsIn(facts: TreeFacts): Bands {
+  const found = declared.get(facts) ?? bandsAmong(facts);
+  declared.set(facts, found);
+  return found;
+}
+
+const bandsAmong = ({ settings, readings }: TreeFacts): Bands =>
+  new Map([
+    ...settings.flatMap((setting) =>
+      setting.kind === 'options' ? [[setting.id, setting.options.map(({ name }) => name)] as const] : [],
+    ),
+    ...readings.map((reading) => [reading.id, bandsOf(reading)] as const),
+  ]);
+
+function coverageOf(check: CheckSection, linked: LinkedSection, bands: Bands, most: number): Coverage {
   const before = most === mostBoxes ? worked.get(check) : undefined;
-  if (before && stillHolds(before.all, bands)) return { ...before, linked };
+  if (before && (before.bands === bands || stillHolds(before.coverage.all, bands)))
+    return before.coverage.linked === linked ? before.coverage : { ...before.coverage, linked };
   const named = check.outcomes.flatMap(({ condition }) =>
     condition.kind === 'bands' ? Object.keys(condition.bands) : [],
   );
@@ -68,14 +78,14 @@ function coverageOf(
     return condition?.kind === 'bands' ? condition.bands : null;
   });
   const coverage = { ...firstMatches(all, boxes, most), check, linked, lines, all };
-  if (most === mostBoxes) worked.set(check, coverage);
+  if (most === mostBoxes) worked.set(check, { coverage, bands });
   return coverage;
 }
 
 /** What was worked out for checks before: a check that has not changed since need not be looked through again. */
-const worked = new WeakMap<CheckSection, Coverage>();
+const worked = new WeakMap<CheckSection, { readonly coverage: Coverage; readonly bands: Bands }>();
 
-const stillHolds = (all: Box, bands: ReadonlyMap<string, readonly string[]>): boolean =>
+const stillHolds = (all: Box, bands: Bands): boolean =>
   Object.keys(all).every((name) => {
     const now = bands.get(name) ?? [];
     const then = all[name] ?? [];

@@ -3,7 +3,10 @@ import { type Coverage, coverages } from './coverages.ts';
 import type { Rule } from './rule.ts';
 
 /** A line whose every combination is taken by the lines above it is dead. */
-export const outcomeNeverMatches: Rule = (tree) => coverages(tree).flatMap(dead);
+export const outcomeNeverMatches: Rule = (tree) =>
+  coverages(tree)
+    .filter(({ taken }) => taken.includes(null))
+    .flatMap(dead);
 
 function dead({ check, linked, lines, taken }: Coverage): Diagnostic[] {
   return lines.flatMap((line, index) => {

@@ -10,12 +10,13 @@ import type { Rule } from './rule.ts';
 /** Every combination of bands that a check can meet must lead somewhere. What no walk can bring here need not; that is
  *  looked up only where it could matter, so that most trees are judged check by check. */
 export const uncoveredCombination: Rule = (tree) =>
-  coverages(tree).flatMap((coverage) => uncovered(coverage, tree));
+  coverages(tree)
+    .filter(({ exact, left }) => !exact || left.length > 0)
+    .flatMap((coverage) => uncovered(coverage, tree));
 
 function uncovered({ check, linked, left, exact, all }: Coverage, tree: LinkedTree): Diagnostic[] {
   const span = linked.leadSpan;
   if (!exact) return [{ code: 'too-many-combinations', title: check.title, span }];
-  if (left.length === 0) return [];
   const met = dependsOnWalks(check.id, Object.keys(all), tree)
     ? pathsOf(tree)?.checks.get(check.id)
     : undefined;

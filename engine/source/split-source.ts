@@ -21,7 +21,11 @@ const afresh: Knows = { cut: cutFrontMatter, scan: scanSlice };
  * @param findOpenBlock tells whether a slice ends inside a fence or HTML block; only a Markdown parser knows
  * @param knows a memory may know already where the facts end, and which slices a parser can be trusted with
  */
-export function splitSource(text: string, findOpenBlock: FindOpenBlock, knows: Knows = afresh): Staged<Source> {
+export function splitSource(
+  text: string,
+  findOpenBlock: FindOpenBlock,
+  knows: Knows = afresh,
+): Staged<Source> {
   const { fileCharacters } = limits;
   if (text.length > fileCharacters) {
     const value = { text, front: null, head: { text: '', from: 0 }, sections: [] };

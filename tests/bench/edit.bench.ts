@@ -5,6 +5,8 @@ import type { Figure } from './figure.ts';
 
 const checks = 1000;
 const edits = 120;
+/** Before that the machine is not warm. */
+const warmUp = 20;
 
 /** One letter typed into one section of a tree of 1,000 checks: from the changed text to everything that is wrong with it
  *  (syntax, links, coverage, reachability), beside compiling the whole text afresh. */
@@ -17,10 +19,14 @@ export async function bench(): Promise<readonly Figure[]> {
   if (begun.tree === null) throw new Error('expected the tree of the benchmark to compile');
   const told: number[] = [];
   const made: number[] = [];
-  for (let edit = 0; edit < edits; edit += 1) {
+  for (let edit = 0; edit < warmUp + edits; edit += 1) {
     text = typed(text, (edit * 37) % checks);
-    told.push(took(() => examine(text, place)));
-    if (edit % 10 === 0) made.push(took(() => compileTree(text, place)));
+    const time = took(() => examine(text, place));
+    if (edit >= warmUp) told.push(time);
+  }
+  for (let edit = 0; edit < edits; edit += 10) {
+    text = typed(text, (edit * 41) % checks);
+    made.push(took(() => compileTree(text, place)));
   }
   const first = median(told);
   return [
@@ -28,7 +34,7 @@ export async function bench(): Promise<readonly Figure[]> {
     { name: 'one section edited, to the first diagnostics; median', value: first, unit: 'ms', goal: null },
     { name: 'the same, 95th percentile', value: percentile(told, 0.95), unit: 'ms', goal: 16 },
     { name: 'edit to first diagnostics / full compile', value: first / whole, unit: '×', goal: 0.03 },
-    { name: 'the compiled tree made anew besides; median', value: median(made), unit: 'ms', goal: null },
+    { name: 'one section edited, to the compiled tree; median', value: median(made), unit: 'ms', goal: null },
   ];
 }
 

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compileTree } from '../../engine/compile.ts';
 import { Memory } from '../../engine/foreign/memory.ts';
+import { bigTree } from '../helpers/big-tree.ts';
 import { folderLibrary } from '../helpers/folder-library.ts';
 import { paperLibrary } from '../helpers/paper-library.ts';
 
@@ -11,7 +12,7 @@ const beside = Object.fromEntries(
   (folderLibrary(folder).paths?.() ?? []).map((path) => [path, readFileSync(`${folder}/${path}`, 'utf8')]),
 );
 const path = 'trees/dead-rail.md';
-const trees = [beside[path] ?? '', readFileSync('tests/helpers/bench-tree.md', 'utf8')];
+const trees = [beside[path] ?? '', readFileSync('tests/helpers/bench-tree.md', 'utf8'), bigTree(8)];
 
 const pieces = fc.constantFrom(
   '',
@@ -35,6 +36,8 @@ const pieces = fc.constantFrom(
   '[b](nowhere.md)',
   '```\n',
   '> **Warning** Mind.\n',
+  'Touch the mains fuse.',
+  ' and again',
   '5 V',
   '{',
   '#',
