@@ -1,5 +1,6 @@
 import type { Fault } from './fault.ts';
 import type { Machine } from './machine.ts';
+import type { Odds } from './odds.ts';
 import type { Block, Hazard } from './prose.ts';
 import type { Reading } from './reading.ts';
 import type { Section } from './section.ts';
@@ -34,6 +35,8 @@ export interface CompiledTree {
   readonly settings: readonly Setting[];
   readonly readings: readonly Reading[];
   readonly faults: readonly Fault[];
+  /** Where the tree says so; else the usual ones. */
+  readonly odds?: Odds;
   /** What stands above the first section. */
   readonly hazards: readonly Hazard[];
   readonly blocks: readonly Block[];

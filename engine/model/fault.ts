@@ -37,4 +37,8 @@ export interface Fault {
   /** Hands-on minutes of the remedy, where the author gave them. */
   readonly minutes: number | null;
   readonly source: string | null;
+  /** Faults that this one brings along, and in which share of the cases: a short that kills the part behind it. */
+  readonly brings?: Readonly<Record<string, number>>;
+  /** What it is one of, for practice: `clock`, `contacts`. */
+  readonly family?: string;
 }
