@@ -79,6 +79,11 @@ export type MeaningFacts =
   | { readonly code: 'wait-form'; readonly text: string }
   | { readonly code: 'share-form'; readonly text: string }
   | { readonly code: 'shares-sum'; readonly sum: string }
+  /** A percentage that makes no sense at its key. */
+  | { readonly code: 'share-range'; readonly key: string; readonly text: string; readonly bound: string }
+  | { readonly code: 'brings-itself'; readonly fault: string }
+  /** Two words for what may be one family of faults. */
+  | { readonly code: 'near-family'; readonly family: string; readonly near: readonly string[] }
   | { readonly code: 'circle'; readonly key: CircleKey; readonly names: readonly string[] }
   | { readonly code: 'hidden-missing'; readonly reading: string; readonly bands: readonly string[] }
   | { readonly code: 'missing-source'; readonly reading: string };
@@ -96,7 +101,8 @@ export type NameKind =
   | 'condition value'
   | 'member'
   | 'parameter'
-  | 'end';
+  | 'end'
+  | 'family';
 
 /** What has a name that can clash. */
 export type Declared = 'reading' | 'setting' | 'fault' | 'condition' | 'parameter';

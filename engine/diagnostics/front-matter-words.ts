@@ -232,6 +232,21 @@ const meaningWords: WordTable<MeaningFacts> = {
     wrong: ({ sum }) => `These shares add up to ${sum} %`,
     mend: () => 'Let them add up to 100 %',
   },
+  'share-range': {
+    severity: 'error',
+    wrong: ({ key, text }) => `"${short(key)}" cannot be ${short(text)}`,
+    mend: ({ bound }) => `Write a percentage that is ${bound}`,
+  },
+  'brings-itself': {
+    severity: 'error',
+    wrong: ({ fault }) => `The fault "${short(fault)}" cannot bring itself along`,
+    mend: () => 'Name the fault that it leaves behind, or take this one away',
+  },
+  'near-family': {
+    severity: 'hint',
+    wrong: ({ family, near }) => `The family "${short(family)}" is nearly ${anyOf(near)}`,
+    mend: () => 'If both mean the same, write one of them everywhere: practice counts by families',
+  },
   circle: {
     severity: 'error',
     wrong: ({ key, names }) => `"${key}" goes round in a circle: ${names.join(' → ')}`,
@@ -268,6 +283,7 @@ const aKind: Readonly<Record<NameKind, string>> = {
   member: 'one of many alike',
   parameter: 'a parameter',
   end: 'an end',
+  family: 'a family of faults',
 };
 
 /** Names that formulas and clauses begin with; the others may begin with a digit and have hyphens. */

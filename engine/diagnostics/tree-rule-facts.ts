@@ -15,6 +15,8 @@ export type TreeRuleFacts =
   | { readonly code: 'loop-without-reading'; readonly titles: readonly string[] }
   | { readonly code: 'fault-without-section'; readonly fault: string }
   | { readonly code: 'fault-with-two-sections'; readonly fault: string; readonly first: string }
+  /** `brought` is declared in another file. */
+  | { readonly code: 'brought-without-section'; readonly fault: string; readonly brought: string }
   | { readonly code: 'end-without-proof'; readonly title: string }
   | { readonly code: 'unused-reading'; readonly reading: string }
   | { readonly code: 'unused-setting'; readonly setting: string }

@@ -70,6 +70,12 @@ export const treeRuleWords: WordTable<TreeRuleFacts> = {
     wrong: ({ fault, first }) => `The fault "${fault}" already has the section "${short(first)}"`,
     mend: () => 'Lead both ways to one section',
   },
+  'brought-without-section': {
+    severity: 'warning',
+    wrong: ({ fault, brought }) =>
+      `"${fault}" brings "${brought}" along, and no section of this tree is about that`,
+    mend: ({ brought }) => `Add a section with: Fault \`${brought}\`. Or take it out of "brings"`,
+  },
   'end-without-proof': {
     severity: 'warning',
     wrong: ({ title }) => `Nothing proves that the remedy of "${short(title)}" worked`,

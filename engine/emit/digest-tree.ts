@@ -10,7 +10,7 @@ import type { Setting } from '../model/setting.ts';
 /** The parts of a tree that decide how a walk goes. */
 export type Walked = Pick<
   CompiledTree,
-  'given' | 'conditions' | 'settings' | 'readings' | 'faults' | 'sections' | 'machine'
+  'given' | 'conditions' | 'settings' | 'readings' | 'faults' | 'odds' | 'sections' | 'machine'
 >;
 
 /**
@@ -25,6 +25,7 @@ export function digestTree({
   settings,
   readings,
   faults,
+  odds,
   sections,
   machine,
 }: Walked): string {
@@ -34,6 +35,7 @@ export function digestTree({
     settings: settings.map(bareSetting),
     readings: readings.map(bareReading),
     faults: faults.map(bareFault),
+    ...(odds && { odds }),
     sections: sections.map(bareSection),
     machine,
   };
@@ -75,7 +77,14 @@ function bareMeasure(measure: Measure): object {
   }
 }
 
-function bareFault({ is: _is, source: _source, parts: _parts, tools: _tools, ...bare }: Fault): object {
+function bareFault({
+  is: _is,
+  source: _source,
+  parts: _parts,
+  tools: _tools,
+  family: _family,
+  ...bare
+}: Fault): object {
   return bare;
 }
 

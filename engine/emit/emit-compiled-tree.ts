@@ -1,6 +1,7 @@
 import type { LinkedTree } from '../link/linked-tree.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Section } from '../model/section.ts';
+import { broughtHere } from './brought-here.ts';
 import { digestTree } from './digest-tree.ts';
 import { emitMachine } from './emit-machine.ts';
 
@@ -9,8 +10,18 @@ import { emitMachine } from './emit-machine.ts';
 export function emitCompiledTree(tree: LinkedTree, id: string): CompiledTree | null {
   const sections = tree.sections.map(({ section }) => section);
   if (!hasFirst(sections)) return null;
-  const { title, symptom, boards, given, conditions, settings, readings, faults } = tree.facts;
-  const walked = { given, conditions, settings, readings, faults, sections, machine: emitMachine(sections) };
+  const { title, symptom, boards, given, conditions, settings, readings, faults, odds } = tree.facts;
+  const machine = emitMachine(sections);
+  const walked = {
+    given,
+    conditions,
+    settings,
+    readings,
+    faults: broughtHere(faults),
+    ...(odds && { odds }),
+    sections,
+    machine,
+  };
   const { hazards, blocks } = tree;
   return {
     format: 1,

@@ -55,6 +55,7 @@ const rules: Readonly<Record<NameKind, NameRules>> = {
   member: { ...band, reserved: new Set(rowWords) },
   /** `not found` asks for any other end. */
   end: band,
+  family: band,
 };
 
 /** Names that every object of the language has: nobody needs them, and looking them up would find the object's. */

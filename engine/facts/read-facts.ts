@@ -7,6 +7,7 @@ import { textOf, textsOf } from './raw.ts';
 import { readDeclared } from './read-declared.ts';
 import { readFaults } from './read-faults.ts';
 import { readGiven } from './read-given.ts';
+import { readOdds } from './read-odds.ts';
 import { validateShape } from './validate-shape.ts';
 
 /** What the front-matter of a tree declares. One wrong entry loses neither the others nor its own name.
@@ -21,6 +22,7 @@ export function readFacts(front: FrontMatter, foreign: ForeignFacts = noForeignF
     settings: { settings: declared.settings, broken },
     boards: boards.length > 0 ? boards : null,
   };
+  const odds = readOdds(data, context);
   const value: TreeFacts = {
     title: textOf(data.title) ?? '',
     symptom: textOf(data.symptom) ?? '',
@@ -28,6 +30,7 @@ export function readFacts(front: FrontMatter, foreign: ForeignFacts = noForeignF
     given: readGiven(data, nameable.readings, context),
     ...declared,
     faults: readFaults(data, foreign.faults, names, context),
+    ...(odds && { odds }),
   };
   return { value, diagnostics: context.diagnostics };
 }

@@ -3,8 +3,11 @@ import type { Path } from '../model/front-matter.ts';
 import { checkName } from './check-name.ts';
 import type { FactsContext } from './facts-context.ts';
 import { joinDeclared } from './join-declared.ts';
+import { nearFamilies } from './near-families.ts';
 import { type Nameable, needsOf } from './needs-of.ts';
 import { isTable, numberOf, type RawTable, tableOf, textOf, textsOf } from './raw.ts';
+import { readBrings } from './read-brings.ts';
+import { readFamily } from './read-family.ts';
 import { readSets } from './read-sets.ts';
 import type { ReadSettings } from './read-settings.ts';
 import { readShows } from './read-shows.ts';
@@ -25,16 +28,23 @@ export function readFaults(
   context: FactsContext,
 ): readonly Fault[] {
   const table = tableOf(data.faults);
-  const own = context.keysOf(['faults'], table).flatMap((id): readonly Fault[] => {
+  const ids = context.keysOf(['faults'], table);
+  const named = { ...names, faults: new Set([...foreign.map(({ id }) => id), ...ids]) };
+  const own = ids.flatMap((id): readonly Fault[] => {
     const raw = table[id];
     const path = ['faults', id];
     checkName(id, 'fault', path, 'key', context);
-    return isTable(raw) ? [readFault(id, raw, path, names, context)] : [];
+    return isTable(raw) ? [readFault(id, raw, path, named, context)] : [];
   });
+  nearFamilies(foreign, own, context);
   return joinDeclared(foreign, own, 'fault', context);
 }
 
-function readFault(id: string, raw: RawTable, path: Path, names: FaultNames, context: FactsContext): Fault {
+interface FaultsToo extends FaultNames {
+  readonly faults: ReadonlySet<string>;
+}
+
+function readFault(id: string, raw: RawTable, path: Path, names: FaultsToo, context: FactsContext): Fault {
   return {
     id,
     is: textOf(raw.is) ?? id,
@@ -49,5 +59,7 @@ function readFault(id: string, raw: RawTable, path: Path, names: FaultNames, con
     tools: textsOf(raw.tools),
     minutes: numberOf(raw.minutes),
     source: textOf(raw.source),
+    ...readBrings(id, raw.brings, [...path, 'brings'], names.faults, context),
+    ...readFamily(raw.family, [...path, 'family'], context),
   };
 }

@@ -1,3 +1,4 @@
+import { bareReading } from '../model/bare-reading.ts';
 import type { StoredQuantity } from '../model/exact.ts';
 import type { Formula } from '../model/formula.ts';
 import type { Path } from '../model/front-matter.ts';
@@ -38,23 +39,12 @@ export function readReading(
   const reading: Reading = {
     id,
     is: textOf(raw.is) ?? like?.is ?? id,
+    ...bareReading,
     measure: cut.measure,
-    call: false,
     from,
     like: like?.id ?? null,
-    when: {},
-    onlyIf: [],
     usual: readUsual(raw, path, cut.one, like, context),
     normal: cut.normal,
-    needs: [],
-    hidden: null,
-    after: [],
-    power: null,
-    with: [],
-    set: null,
-    points: [],
-    minutes: 0,
-    wait: 0,
     source: textOf(raw.source) ?? like?.source ?? null,
   };
   const isLikeNothing = 'like' in raw && like === null;

@@ -2,6 +2,7 @@ import type { Share } from '../model/fault.ts';
 import type { Path } from '../model/front-matter.ts';
 import type { FactsContext } from './facts-context.ts';
 import { isTable, type RawTable, textsOf } from './raw.ts';
+import { readPercent } from './read-percent.ts';
 
 type HasBand = (band: string, path: Path, part: 'key' | 'value') => boolean;
 
@@ -17,12 +18,9 @@ function writtenShares(table: RawTable, path: Path, has: HasBand, context: Facts
   let sound = true;
   const percents = context.keysOf(path, table).flatMap((band) => {
     const place = [...path, band];
-    const raw = table[band];
-    const text = typeof raw === 'string' ? raw : '';
-    const [, digits] = /^(\d{1,3}(?:\.\d{1,9})?)\s*%$/.exec(text) ?? [];
     const known = has(band, place, 'key');
-    if (digits === undefined && text !== '') shareForm(text, place, context);
-    if (digits !== undefined && known) return [{ band, percent: Number(digits) }];
+    const percent = readPercent(table[band], place, context);
+    if (percent !== null && known) return [{ band, percent }];
     sound = false;
     return [];
   });
@@ -31,12 +29,4 @@ function writtenShares(table: RawTable, path: Path, has: HasBand, context: Facts
     context.atValue(path, { code: 'shares-sum', sum: String(Number(sum.toFixed(9))) });
   }
   return percents.map(({ band, percent }) => ({ band, share: sum > 0 ? percent / sum : 0 }));
-}
-
-function shareForm(text: string, path: Path, context: FactsContext): void {
-  const { to } = context.spanOf(path);
-  // Below 2 it may be meant as a part of 1.
-  const isPercentage = /^\d{1,3}(?:\.\d+)?$/.test(text) && Number(text) >= 2;
-  const fix = { title: `Write "${text} %"`, edits: [{ from: to, to, insert: ' %' }] };
-  context.atValue(path, { code: 'share-form', text }, isPercentage ? { fix } : {});
 }

@@ -1,3 +1,4 @@
+import { bareReading } from '../model/bare-reading.ts';
 import type { Parameter } from '../model/procedure-facts.ts';
 import type { Measure, Reading } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
@@ -16,24 +17,9 @@ function readingFor({ id, is, bands, unit }: Extract<Parameter, { readonly kind:
   return {
     id,
     is,
+    ...bareReading,
     measure: unit === null ? asOptions(bands) : asQuantity(bands, unit),
-    call: false,
-    from: null,
-    like: null,
-    when: {},
-    onlyIf: [],
-    usual: null,
     normal: 'any',
-    needs: [],
-    hidden: null,
-    after: [],
-    power: null,
-    with: [],
-    set: null,
-    points: [],
-    minutes: 0,
-    wait: 0,
-    source: null,
   };
 }
 

@@ -1,6 +1,7 @@
 import type { BoardCondition, Given } from './compiled-tree.ts';
 import type { Fault } from './fault.ts';
 import type { ForeignNames } from './foreign-facts.ts';
+import type { Odds } from './odds.ts';
 import type { Reading } from './reading.ts';
 import type { Setting } from './setting.ts';
 
@@ -16,6 +17,8 @@ export interface TreeFacts {
   readonly settings: readonly Setting[];
   readonly readings: readonly Reading[];
   readonly faults: readonly Fault[];
+  /** Where the tree says so; else the usual ones. */
+  readonly odds?: Odds;
   readonly foreign: ForeignNames;
   /** The closed list of tools; null where the tree has none. */
   readonly tools: readonly string[] | null;

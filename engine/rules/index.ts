@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { LinkedTree } from '../link/linked-tree.ts';
+import { broughtFaults } from './brought-faults.ts';
 import { endWithoutProof } from './end-without-proof.ts';
 import { faultSections } from './fault-sections.ts';
 import { missingHazard } from './missing-hazard.ts';
@@ -19,6 +20,7 @@ export const rules: readonly Rule[] = [
   unreachableSection,
   noWayOn,
   faultSections,
+  broughtFaults,
   endWithoutProof,
   unusedReading,
   unusedSetting,

@@ -1,3 +1,4 @@
+import { bareReading } from '../../engine/model/bare-reading.ts';
 import type { Reading } from '../../engine/model/reading.ts';
 
 /** A reading that says nothing beyond its measure and its normal bands; spread it to say more. */
@@ -8,22 +9,8 @@ export const plainReading = (
 ): Reading => ({
   id,
   is: id,
+  ...bareReading,
   measure,
   normal,
-  call: false,
-  from: null,
-  like: null,
-  when: {},
-  onlyIf: [],
-  usual: null,
-  needs: [],
-  hidden: null,
-  after: [],
-  power: null,
-  with: [],
-  set: null,
-  points: [],
   minutes: 1,
-  wait: 0,
-  source: null,
 });

@@ -1,4 +1,5 @@
 import { substitute } from '../../formula/index.ts';
+import { bareReading } from '../../model/bare-reading.ts';
 import type { Formula } from '../../model/formula.ts';
 import type { Measure, Need, Reading } from '../../model/reading.ts';
 import type { Instance } from './instance.ts';
@@ -18,24 +19,10 @@ export function callReading({ id, procedure }: Instance): Reading {
   return {
     id,
     is: title,
+    ...bareReading,
     measure: { kind: 'options', options: ends.map(({ id: name, means }) => ({ name, means })) },
     call: true,
-    from: null,
-    like: null,
-    when: {},
-    onlyIf: [],
-    usual: null,
     normal: 'any',
-    needs: [],
-    hidden: null,
-    after: [],
-    power: null,
-    with: [],
-    set: null,
-    points: [],
-    minutes: 0,
-    wait: 0,
-    source: null,
   };
 }
 
