@@ -3,12 +3,11 @@ import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Fault } from '../model/fault.ts';
 import type { Section } from '../model/section.ts';
 import { pathOf } from '../run/index.ts';
-import { allChoices } from './all-choices.ts';
 import type { TypedSettings } from './auto-answer.ts';
 import type { Parting } from './case-result.ts';
 import { everySetting } from './every-setting.ts';
 import { partingOf } from './parting-of.ts';
-import { type Arrival, walkFault } from './walk-fault.ts';
+import { type Arrival, everyWalk } from './walk-fault.ts';
 
 /** How the walks of one fault's own readings went. */
 export interface FaultResult {
@@ -45,10 +44,11 @@ function runFault(tree: CompiledTree, fault: Fault, board: CompiledBoard | null,
   let more = false;
   for (const settings of everySetting(tree)) {
     let here = 0;
-    for (const choose of allChoices(most)) {
+    for (const arrival of everyWalk(tree, fault, settings, board)) {
       here += 1;
-      const lost = lostWalk(tree, fault, walkFault(tree, fault, choose, settings, board), settings);
+      const lost = lostWalk(tree, fault, arrival, settings);
       if (lost !== null) return { fault, walks: walks + here, more, lost };
+      if (here === most) break;
     }
     walks += here;
     more ||= here === most;

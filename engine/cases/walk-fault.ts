@@ -1,13 +1,9 @@
 import type { CompiledBoard } from '../model/compiled-board.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Fault } from '../model/fault.ts';
-import { type Answer, apply, entryFor, latest, openSession, questionOf, type Session } from '../run/index.ts';
-import { settingText } from '../scale/index.ts';
-import { type Drawn, drawsOf } from '../suspects/draws.ts';
-import { possibleUsually } from '../suspects/possible-usually.ts';
-import type { Choose } from './all-choices.ts';
-import { autoAnswer, type TypedSettings } from './auto-answer.ts';
-import { typedFor } from './typed-for.ts';
+import type { Session } from '../run/index.ts';
+import type { TypedSettings } from './auto-answer.ts';
+import { FaultBoard, type Way } from './fault-board.ts';
 
 /** Where a walk on a board with one fault ended. */
 export interface Arrival {
@@ -17,8 +13,8 @@ export interface Arrival {
   readonly refused: string | null;
 }
 
-const longest = 400;
-const at = '2000-01-01T12:00:00.000+00:00';
+/** Which of several ways is taken, for something that goes by this name. */
+export type Choose = (name: string, of: number) => number;
 
 /** Walks a tree as a board with `fault` answers: each reading in a band that the fault shows, `choose` where it can show
  *  several, until a section of that fault, a stop, or a question with no answer.
@@ -30,59 +26,31 @@ export function walkFault(
   settings: TypedSettings = {},
   board: CompiledBoard | null = null,
 ): Arrival {
-  const answers = new Answers(tree, fault, choose);
-  const typed = { ...settings, ...typedSets(fault) };
-  let session = openSession(tree, { board, laterTrees: [] });
-  let refused: string | null = null;
-  for (let step = 0; step < longest; step += 1) {
-    const answer = autoAnswer(session, typed, null) ?? answers.to(session);
-    if (answer === null) break;
-    const entry = entryFor(session, answer, at);
-    if (!entry.ok) {
-      refused = entry.refusal.text;
-      break;
-    }
-    session = apply(session, entry.value);
+  let way = new FaultBoard(tree, fault, settings, board).walk();
+  while (way.kind === 'fork') {
+    const chosen: (() => Way) | undefined = way.ways[choose(way.reading, way.ways.length)] ?? way.ways[0];
+    way = (chosen as () => Way)();
   }
+  return arrivalOf(fault, way);
+}
+
+/** Every such walk, one for each way in which the board can answer. Two of them share all that stands before they part. */
+export function* everyWalk(
+  tree: CompiledTree,
+  fault: Fault,
+  settings: TypedSettings = {},
+  board: CompiledBoard | null = null,
+): Generator<Arrival> {
+  const open: (() => Way)[] = [() => new FaultBoard(tree, fault, settings, board).walk()];
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    const way = next();
+    if (way.kind === 'fork') open.push(...way.ways.toReversed());
+    else yield arrivalOf(fault, way);
+  }
+}
+
+function arrivalOf(fault: Fault, { session, refused }: Extract<Way, { readonly kind: 'end' }>): Arrival {
   const { section } = session.position;
   const arrived = section?.kind === 'fault' && section.remedies.some((remedy) => remedy.fault === fault.id);
   return { arrived, session, refused };
-}
-
-const typedSets = ({ sets }: Fault): TypedSettings =>
-  Object.fromEntries(Object.entries(sets).map(([setting, value]) => [setting, settingText(value)]));
-
-/** What the board answers: the same whenever it is asked the same. */
-class Answers {
-  private drawn: Drawn = new Map();
-  private readonly draws: ReturnType<typeof drawsOf>;
-  private readonly choose: Choose;
-
-  constructor(tree: CompiledTree, fault: Fault, choose: Choose) {
-    this.draws = drawsOf(tree, fault, possibleUsually(tree, fault));
-    this.choose = choose;
-  }
-
-  to(session: Session): Answer | null {
-    const question = questionOf(session);
-    if (question.ask === 'reading' && question.purpose === 'check')
-      return this.value(session, question.reading, null);
-    if (question.ask !== 'held') return null;
-    // What was read and still holds the walk will hold it for ever on this board.
-    const [first] = question.lacking.filter(({ known }) => known === null || known.given);
-    const reading = first?.take.find(({ id }) => latest(session, id) === null);
-    return reading === undefined ? null : this.value(session, reading, reading.id);
-  }
-
-  private value(session: Session, reading: Parameters<typeof typedFor>[1], named: string | null): Answer {
-    const typed = typedFor(session, reading, this.bandOf(reading.id));
-    return { say: 'value', reading: named, typed, board: 'failing' };
-  }
-
-  private bandOf(reading: string): string {
-    const ways = this.draws.draw(reading, this.drawn).filter(({ share }) => share > 0);
-    const way = ways[ways.length > 1 ? this.choose(reading, ways.length) : 0];
-    this.drawn = way?.drawn ?? this.drawn;
-    return this.draws.bandOf(reading, this.drawn) ?? '';
-  }
 }

@@ -8,17 +8,25 @@ import { type Bench, CannotRun } from './bench.ts';
 import { BenchLibrary, libraryPath } from './bench-library.ts';
 import { readFile } from './read-file.ts';
 
-/** A tree from its Markdown with the files that it names, or from compiled JSON. Errors in it end the command. */
-export async function loadTreeFile(bench: Bench, path: string): Promise<CompiledTree> {
+/** A tree from its Markdown with the files that it names, or from compiled JSON. Errors in it end the command.
+ *  @param disk where many files are loaded, what was read before is not read again */
+export async function loadTreeFile(
+  bench: Bench,
+  path: string,
+  disk = new BenchLibrary(bench),
+): Promise<CompiledTree> {
   const text = await readFile(bench, path);
-  return path.endsWith('.json') ? fromJson(path, text) : fromMarkdown(bench, path, text);
+  return path.endsWith('.json') ? fromJson(path, text) : fromMarkdown(bench, path, text, disk);
 }
 
-async function fromMarkdown(bench: Bench, path: string, text: string): Promise<CompiledTree> {
+async function fromMarkdown(
+  bench: Bench,
+  path: string,
+  text: string,
+  disk: BenchLibrary,
+): Promise<CompiledTree> {
   const place = { id: idOfPath(libraryPath(path)), path: libraryPath(path) };
-  const { tree, diagnostics } = await new BenchLibrary(bench).with((library) =>
-    compileTree(text, { ...place, library }),
-  );
+  const { tree, diagnostics } = await disk.with((library) => compileTree(text, { ...place, library }));
   if (tree !== null) return tree;
   const errors = diagnostics.filter((diagnostic) => describe(diagnostic).severity === 'error');
   for (const error of errors) bench.err(`${formatDiagnostic(path, text, error)}\n`);

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { allChoices } from '../../engine/cases/all-choices.ts';
 import { everySetting } from '../../engine/cases/every-setting.ts';
 import { walkFault } from '../../engine/cases/walk-fault.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
+import { allChoices } from '../helpers/all-choices.ts';
 import { benchTree, wholeTree } from '../helpers/bench.ts';
 import { callTree } from '../helpers/call-tree.ts';
 import { shippedTrees } from '../helpers/shipped-trees.ts';

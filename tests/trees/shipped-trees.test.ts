@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { allChoices } from '../../engine/cases/all-choices.ts';
 import { everySetting } from '../../engine/cases/every-setting.ts';
 import { walkFault } from '../../engine/cases/walk-fault.ts';
 import { checkFile } from '../../engine/check-file.ts';
 import { problemsOfCompiledTree } from '../../engine/job/validate-job.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import { pathOf } from '../../engine/run/index.ts';
+import { allChoices } from '../helpers/all-choices.ts';
 import { shippedLibrary, shippedTrees } from '../helpers/shipped-trees.ts';
 import { randomWalks } from '../properties/random-walks.ts';
 

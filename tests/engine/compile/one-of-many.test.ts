@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { allChoices } from '../../../engine/cases/all-choices.ts';
 import { walkFault } from '../../../engine/cases/walk-fault.ts';
 import { checkFile } from '../../../engine/check-file.ts';
 import { showQuestion } from '../../../engine/cli/show/show-question.ts';
@@ -10,6 +9,7 @@ import { Memory } from '../../../engine/foreign/memory.ts';
 import { problemsOfCompiledTree } from '../../../engine/job/validate-job.ts';
 import type { CompiledTree } from '../../../engine/model/compiled-tree.ts';
 import { nameHere, openSession, questionOf, type Session } from '../../../engine/run/index.ts';
+import { allChoices } from '../../helpers/all-choices.ts';
 import { say } from '../../helpers/bench.ts';
 import { paperLibrary } from '../../helpers/paper-library.ts';
 

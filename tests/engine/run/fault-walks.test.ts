@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { allChoices } from '../../../engine/cases/all-choices.ts';
 import { typedFor } from '../../../engine/cases/typed-for.ts';
 import { walkFault } from '../../../engine/cases/walk-fault.ts';
 import { bandsOf, observe } from '../../../engine/scale/index.ts';
+import { allChoices } from '../../helpers/all-choices.ts';
 import { walk, wholeTree } from '../../helpers/bench.ts';
 
 const whole = wholeTree();

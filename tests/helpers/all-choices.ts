@@ -1,5 +1,4 @@
-/** Which of several ways is taken, for something that goes by this name. */
-export type Choose = (name: string, of: number) => number;
+import type { Choose } from '../../engine/cases/walk-fault.ts';
 
 /** One way to choose for each walk, until every way was walked or `most` of them. Like a counter whose digits are the
  *  names that were asked with more than one way: the last one turns fastest. */
