@@ -17,14 +17,17 @@ export function costsOf(arranging: Arranging | null): Costs {
     start: now,
     minutes(check, from) {
       if (from === now) return minutesOf(check);
-      const { when } = check.reading;
-      const change = minutesTo(when, from) ?? 0;
-      const changeNow = minutesTo(when, now) ?? 0;
+      const change = minutesTo(wantedBy(check), from) ?? 0;
+      const changeNow = minutesTo(wantedBy(check), now) ?? 0;
       return minutesOf({ minutes: check.minutes - changeNow + change, wait: check.wait });
     },
-    after: ({ reading }, from) =>
-      Object.entries(reading.when).every(([id, value]) => from[id] === value)
+    after: (check, from) => {
+      const wanted = wantedBy(check);
+      return Object.entries(wanted).every(([id, value]) => from[id] === value)
         ? from
-        : { ...from, ...reading.when },
+        : { ...from, ...wanted };
+    },
   };
 }
+
+const wantedBy = ({ wants, reading }: Check): Conditions => wants ?? reading.when;
