@@ -25,6 +25,8 @@ export interface Draws {
   bandOf(reading: string, drawn: Drawn): string | undefined;
   /** In which share of the cases something is missing that the reading needs. */
   hiddenShare(reading: string): number;
+  /** Whether something is missing that a reading needs, as things have come out. */
+  isHidden(reading: string, drawn: Drawn): boolean;
   /** Everything that a reading's band depends on, itself included, as `drawn` names it. */
   roots(reading: string): readonly string[];
 }
@@ -94,6 +96,13 @@ class Drawing implements Draws {
       0,
     );
     return hidden < 1e-9 ? 0 : hidden;
+  }
+
+  isHidden(id: string, drawn: Drawn): boolean {
+    const reading = this.#readings.get(id);
+    if (reading === undefined || reading.from !== null || this.#writtenFor(reading) !== null) return false;
+    const demands = this.#demandsFor(reading);
+    return demands === null || demands.some((need) => isMissing(need, this.bandOf(need.reading, drawn)));
   }
 
   roots(id: string): readonly string[] {
@@ -194,6 +203,9 @@ class Drawing implements Draws {
     return kept(this.#inputs, reading.id, () => inputsOf(reading, this.#tree));
   }
 }
+
+const isMissing = ({ bands }: Need, band: string | undefined): boolean =>
+  band !== undefined && !bands.includes(band);
 
 function kept<Value>(cache: Map<string, Value>, id: string, make: () => Value): Value {
   const before = cache.get(id);

@@ -1,0 +1,90 @@
+import type { Piece } from './pieces.ts';
+import { evidenceOf, tableFor } from './scenes.ts';
+import { placesOf } from './shape.ts';
+import type { Suspected } from './suspected.ts';
+import type { Weighing } from './weighing.ts';
+
+/** How likely one piece of evidence is under each hypothesis. */
+export interface Factors {
+  /** In the order of the hypotheses; 1 where it is linked to other readings and has to be told together with them. */
+  readonly factors: Float64Array;
+  /** Hypotheses under which it is linked. */
+  readonly linked: readonly number[];
+}
+
+/** @param suspected whose pairs stand in the order (0, 1), (0, 2) … (1, 2) … */
+export function factorsOf(weighing: Weighing, suspected: Suspected, piece: Piece): Factors {
+  const { singles, none, size } = suspected;
+  const factors = new Float64Array(size).fill(1);
+  const linked: number[] = [];
+  const also = new Set(piece.looks.flatMap((look) => look.also));
+  const isAlone = (answerer: number): boolean =>
+    piece.table !== null || weighing.answers(answerer).isAlone(piece.reading);
+  const othersAlone = [...also].every(isAlone);
+  const isFree = (answerer: number): boolean => othersAlone && !also.has(answerer) && isAlone(answerer);
+  const some = piece.looks.some(({ running }) => running);
+  const kindOf = (answerer: number): number => (some && weighing.isSometimes(answerer) ? 1 : 0);
+  const alone = evidences((kind) => [{ answerer: -1, sometimes: kind === 1 }]);
+  const free = singles.map(isFree);
+  const kinds = singles.map(kindOf);
+  const tables = singles.map((answerer, at) => (free[at] ? tableFor(weighing, piece, answerer) : null));
+
+  tables.forEach((table, at) => {
+    if (table === null) linked.push(at);
+    else factors[at] = dot(table, alone(kinds[at] ?? 0));
+  });
+  if (suspected.pairs) addPairs();
+  const last = size - 1;
+  if (isFree(none)) factors[last] = dot(tableFor(weighing, piece, none), alone(0));
+  else linked.push(last);
+  return { factors, linked };
+
+  function addPairs(): void {
+    const places = placesOf(piece.shape);
+    const both = evidences((kind) => [
+      { answerer: -1, sometimes: kind >= 2 },
+      { answerer: -2, sometimes: kind % 2 === 1 },
+    ]);
+    let at = singles.length;
+    for (let first = 0; first < singles.length; first++) {
+      const table = tables[first] ?? null;
+      const kind = 2 * (kinds[first] ?? 0);
+      const beside = table && [0, 1].map((other) => rowTimes(table, both(kind + (some ? other : 0)), places));
+      for (let second = first + 1; second < singles.length; second++, at++) {
+        const other = tables[second] ?? null;
+        if (beside === null || other === null) linked.push(at);
+        else factors[at] = dot(other, beside[kinds[second] ?? 0] ?? other);
+      }
+    }
+  }
+
+  function evidences(
+    own: (kind: number) => Parameters<typeof evidenceOf>[2],
+  ): (kind: number) => Float64Array {
+    const known = new Map<number, Float64Array>();
+    return (kind) => {
+      const evidence = known.get(kind) ?? evidenceOf(weighing, piece, own(kind));
+      known.set(kind, evidence);
+      return evidence;
+    };
+  }
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let at = 0; at < a.length; at++) sum += (a[at] ?? 0) * (b[at] ?? 0);
+  return sum;
+}
+
+/** What is left for the second once the first is averaged over. */
+function rowTimes(row: Float64Array, matrix: Float64Array, places: number): Float64Array {
+  const result = new Float64Array(places);
+  for (let first = 0; first < places; first++) {
+    const share = row[first] ?? 0;
+    if (share === 0) continue;
+    for (let second = 0; second < places; second++) {
+      result[second] = (result[second] ?? 0) + share * (matrix[first * places + second] ?? 0);
+    }
+  }
+  return result;
+}

@@ -1,0 +1,50 @@
+import type { Belief, Hypothesis } from './belief.ts';
+import { type Piece, piecesOf } from './pieces.ts';
+import { predictionOf } from './prediction-of.ts';
+import type { Sighting } from './sighting.ts';
+import type { Suspected } from './suspected.ts';
+import type { Weighing } from './weighing.ts';
+
+/** A belief with all that it rests on. */
+export class WeighedBelief implements Belief {
+  readonly weighing: Weighing;
+  readonly suspected: Suspected;
+  readonly sightings: readonly Sighting[];
+  /** The natural logarithm of how likely the sightings are under each hypothesis. */
+  readonly logs: Float64Array;
+  readonly shares: readonly number[];
+  #pieces: readonly Piece[] | null = null;
+
+  constructor(weighing: Weighing, suspected: Suspected, sightings: readonly Sighting[], logs: Float64Array) {
+    this.weighing = weighing;
+    this.suspected = suspected;
+    this.sightings = sightings;
+    this.logs = logs;
+    this.shares = sharesOf(suspected.priors, logs);
+  }
+
+  get hypotheses(): readonly Hypothesis[] {
+    return this.suspected.hypotheses;
+  }
+
+  get pieces(): readonly Piece[] {
+    this.#pieces ??= piecesOf(this.weighing, this.sightings);
+    return this.#pieces;
+  }
+
+  predict(hypothesis: number, reading: string): readonly number[] {
+    const place = this.weighing.ground.places.get(reading);
+    if (place === undefined) throw new Error(`expected "${reading}" to be a reading of the tree`);
+    return [...predictionOf(this, this.suspected.own[hypothesis] ?? [], place)];
+  }
+}
+
+function sharesOf(priors: Float64Array, logs: Float64Array): readonly number[] {
+  let most = Number.NEGATIVE_INFINITY;
+  const weights = logs.map((log, at) => log + Math.log(priors[at] ?? 0));
+  for (const weight of weights) if (weight > most) most = weight;
+  if (most === Number.NEGATIVE_INFINITY) return [...priors];
+  const parts = weights.map((weight) => Math.exp(weight - most));
+  const sum = parts.reduce((all, part) => all + part, 0);
+  return Array.from(parts, (part) => part / sum);
+}

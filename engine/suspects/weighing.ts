@@ -1,0 +1,106 @@
+import type { Given } from '../model/compiled-tree.ts';
+import type { Fault } from '../model/fault.ts';
+import { type Odds, usualOdds } from '../model/odds.ts';
+import type { SettingValues } from '../model/present.ts';
+import type { Reading } from '../model/reading.ts';
+import type { Setting } from '../model/setting.ts';
+import { Answers, type Ground } from './answers.ts';
+import type { Hypothesis } from './belief.ts';
+import { inputsOf } from './inputs-of.ts';
+import { possibleAt } from './possible-at.ts';
+import type { PossibleBands } from './possible-bands.ts';
+import { shapeOf } from './shape.ts';
+import { healthy, unlistedFault } from './unlisted-fault.ts';
+
+/** What suspects are weighed with; a compiled tree is one. */
+export interface BeliefTree {
+  readonly readings: readonly Reading[];
+  readonly faults: readonly Fault[];
+  readonly settings?: readonly Setting[];
+  readonly odds?: Odds;
+  /** What a board that has none of the faults shows as well. */
+  readonly given?: readonly Given[];
+}
+
+/** Whoever answers, by place: the tree's faults in their order, then these two. */
+export const unlistedAnswerer = (tree: BeliefTree): number => tree.faults.length;
+export const healthyAnswerer = (tree: BeliefTree): number => tree.faults.length + 1;
+
+/** All that follows from a tree and the settings of the board on the bench, whatever is read there. */
+export class Weighing {
+  readonly tree: BeliefTree;
+  readonly odds: Odds;
+  readonly ground: Ground;
+  /** What derived readings can come out in where their inputs are read. */
+  readonly allowed: PossibleBands;
+  readonly #values: SettingValues;
+  readonly #answers: (Answers | undefined)[] = [];
+  readonly #inputs: (readonly number[] | undefined)[] = [];
+
+  constructor(tree: BeliefTree, settings: SettingValues) {
+    const { readings } = tree;
+    this.tree = tree;
+    this.odds = tree.odds ?? usualOdds;
+    this.ground = {
+      readings,
+      byId: new Map(readings.map((reading) => [reading.id, reading])),
+      places: new Map(readings.map(({ id }, place) => [id, place])),
+      shapes: readings.map(shapeOf),
+    };
+    const usual = (tree.settings ?? []).map((setting) => [setting.id, setting.usual] as const);
+    this.#values = new Map([...usual, ...settings]);
+    this.allowed = possibleAt(this.ground.byId, this.#values);
+  }
+
+  answers(answerer: number): Answers {
+    const before = this.#answers[answerer];
+    if (before !== undefined) return before;
+    const fault = this.#faultOf(answerer);
+    const values = new Map([...this.#values, ...Object.entries(fault.sets)]);
+    const made = new Answers(this.ground, fault, possibleAt(this.ground.byId, values));
+    this.#answers[answerer] = made;
+    return made;
+  }
+
+  isSometimes(answerer: number): boolean {
+    return this.tree.faults[answerer]?.comes === 'sometimes';
+  }
+
+  /** The readings that a derived reading is computed from, by place. */
+  inputs(reading: number): readonly number[] {
+    const before = this.#inputs[reading];
+    if (before !== undefined) return before;
+    const found = this.tree.readings[reading];
+    const inputs = found === undefined ? [] : inputsOf(found, this.tree);
+    const places = inputs.flatMap((id) => this.ground.places.get(id) ?? []);
+    this.#inputs[reading] = places;
+    return places;
+  }
+
+  /** Who answers under a hypothesis. */
+  answerersOf({ faults }: Hypothesis): readonly number[] {
+    if (faults.length === 0) return [unlistedAnswerer(this.tree)];
+    return faults.map((fault) => this.tree.faults.indexOf(fault));
+  }
+
+  #faultOf(answerer: number): Fault {
+    const { tree, odds } = this;
+    const fault = tree.faults[answerer];
+    if (fault !== undefined) return fault;
+    return answerer === unlistedAnswerer(tree)
+      ? unlistedFault(tree.readings, tree.given ?? [], odds)
+      : healthy;
+  }
+}
+
+const known = new WeakMap<BeliefTree, Map<string, Weighing>>();
+
+/** The same for the same tree and settings, so that one belief of a job after another is cheap. */
+export function weighingOf(tree: BeliefTree, settings: SettingValues = new Map()): Weighing {
+  const ofTree = known.get(tree) ?? new Map<string, Weighing>();
+  known.set(tree, ofTree);
+  const key = JSON.stringify([...settings].sort(([a], [b]) => (a < b ? -1 : 1)));
+  const weighing = ofTree.get(key) ?? new Weighing(tree, settings);
+  ofTree.set(key, weighing);
+  return weighing;
+}
