@@ -2,6 +2,7 @@ import { type Child, type Element, element } from '../markup/index.ts';
 import type { Fault } from '../model/fault.ts';
 import type { Remedy, Section } from '../model/section.ts';
 import { expectedText } from '../scale/index.ts';
+import { broughtText } from '../suspects/brought-text.ts';
 import { answerSpace } from './answer-space.ts';
 import { blank, tick } from './blanks.ts';
 import { anchorOf, goTo } from './go-to.ts';
@@ -117,6 +118,7 @@ function remedyHtml({ fault: id, hazards, blocks }: Remedy, place: ProsePlace): 
     element('h3', {}, tick(), ' Remedy: ', fault?.is ?? id),
     hazardsHtml(hazards, place),
     fault !== undefined && element('p', { class: 'how' }, faultText(fault)),
+    fault?.brings !== undefined && element('p', {}, `${broughtText(fault, place.tree.faults)}.`),
     blocksHtml(blocks, place),
     element(
       'p',

@@ -20,6 +20,7 @@ export interface TypedValue {
 
 const overload = /^(?:[o0]\.? ?l\.?|open|overload|over[- ]?range)\s*(.*)$/i;
 const range = /^(.+?)\s*(?:\.{2,3}|…)\s*(.+)$/s;
+const halfRange = /^(?:(?:\.{2,3}|…)\s*(\S.*)|(.*\S)\s*(?:\.{2,3}|…))$/s;
 const bound = /^(>=|=>|≥|<=|=<|≤|>|<)\s*(.*)$/s;
 
 /** @param text tidied
@@ -31,6 +32,8 @@ export function readValue(text: string, wanted: Unit, allowNone: boolean): Taken
   if (over && typedUnit(over[1] ?? '', wanted).ok) return take({ kind: 'overload' }, []);
   const between = range.exec(text);
   if (between) return readRange(between[1] ?? '', between[2] ?? '', wanted);
+  const half = halfRange.exec(text);
+  if (half && /\d/.test(text)) return oneEnd(text, half[1], half[2]);
   const beyond = bound.exec(text);
   if (beyond) return readBound(beyond[1] ?? '', beyond[2] ?? '', wanted);
   const one = readOne(text, wanted);
@@ -104,6 +107,12 @@ function readRange(left: string, right: string, wanted: Unit): Taken<TypedValue>
   return take({ kind: 'interval', from: low ?? null, to: high ?? null, closed: true, unit }, remarks);
 }
 
+/** `.. 5`, `5 ..` */
+const oneEnd = (whole: string, to: string | undefined, from: string | undefined): Taken<never> =>
+  refuse(`"${whole}" is a range with one end: type both, or a value that it is above or below`, [
+    to === undefined ? `≥ ${from}` : `≤ ${to}`,
+  ]);
+
 function unitTyped(text: string): string {
   const scan = scanNumber(text);
   return scan.ok ? scan.value.unit : '';
@@ -111,6 +120,7 @@ function unitTyped(text: string): string {
 
 /** `> 200k`, `<= 0.5 V`. */
 function readBound(sign: string, text: string, wanted: Unit): Taken<TypedValue> {
+  if (text === '') return refuse(`"${sign}" has no value behind it`, [`${sign} ${print('1', wanted.text)}`]);
   const one = readOne(text, wanted);
   if (!one.ok)
     return refuse(

@@ -42,7 +42,7 @@ export function scanNumber(text: string): Scan {
     const [, letter = '', fraction = '', tail = ''] = split;
     return decimal(sign, run ?? '0', fraction, 0, letter + tail, text.slice(0, text.length - tail.length));
   }
-  if (run === undefined) return { ok: false, why: 'holds no number', instead: [], unit };
+  if (run === undefined) return { ok: false, ...noNumberFirst(text), unit };
   const [, whole = '', fraction = ''] = plainRun.exec(run) ?? [];
   if (whole + fraction === '') return { ok: false, ...misshapen(run), unit };
   if (/\d/.test(unit)) {
@@ -82,6 +82,14 @@ function decimal(
     shift < 0 ? new Fraction(signed, 10n ** BigInt(-shift)) : new Fraction(signed * 10n ** BigInt(shift));
   const number = power === 0 ? mantissa : `${mantissa}e${power}`;
   return { ok: true, value: { value, number, unit, written: written.trim() } };
+}
+
+/** `V`, `= 5`, `about 5 V`. */
+function noNumberFirst(text: string): { readonly why: string; readonly instead: readonly string[] } {
+  const [within] = /\d+(?:[.,]\d+)?/.exec(text) ?? [];
+  return within === undefined
+    ? { why: 'holds no number', instead: [] }
+    : { why: 'does not begin with a number', instead: [within.replace(',', '.')] };
 }
 
 /** `1.2.3`, `1,234.5`, `12 5`, a point alone. */

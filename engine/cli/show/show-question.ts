@@ -11,6 +11,7 @@ import {
   type Session,
   valueText,
 } from '../../run/index.ts';
+import { broughtText } from '../../suspects/brought-text.ts';
 import { arrangeLines } from './arrange-lines.ts';
 import { heldLines } from './held-lines.ts';
 import { readingLines } from './reading-lines.ts';
@@ -109,6 +110,7 @@ const askings: Asking = {
   ],
   remedy: (show, { fault, remedy }) => [
     `Fault: ${fault.is}`,
+    wrap(broughtText(fault, show.session.loaded.faults.values()), show.width),
     prose(show, remedy.blocks),
     fault.which === null ? '' : `Note ${fault.which} it was`,
     'remedied: which part or pin; part = cost     (or decline: why)',

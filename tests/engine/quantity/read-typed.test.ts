@@ -277,6 +277,13 @@ describe('readTyped()', () => {
     expect(refusal('12 V', 'MHz')).toBe('"V" is another kind of unit: this is read in MHz');
     expect(refusal('1,234.5', 'V')).toContain('both a comma and a point');
     expect(refusal('abc', 'V')).toBe('"abc" holds no number');
+    expect(refusal('= 5', 'V')).toBe('"= 5" does not begin with a number');
+    expect(refusal('>', 'V')).toBe('">" has no value behind it');
+    expect(refusal('≤ climbs', 'V')).toBe('"≤" has no value behind it');
+    expect(refusal('5 ..', 'V')).toBe(
+      '"5 .." is a range with one end: type both, or a value that it is above or below',
+    );
+    expect(refusal('..V', 'V')).toBe('"..V" holds no digit');
     expect(refusal('', 'V')).toBe('Nothing was typed');
   });
 

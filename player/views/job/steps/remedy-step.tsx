@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
 import { useId } from 'preact/hooks';
+import { broughtText } from '../../../../engine/suspects/brought-text.ts';
 import { minutesText } from '../../../models/minutes-text.ts';
 import { Action } from '../../../parts/action.tsx';
 import { Prose } from '../../../parts/prose.tsx';
@@ -28,6 +29,7 @@ export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX
     ...(fault.minutes === null ? [] : [`about ${minutesText(fault.minutes)}`]),
     ...(fault.tools.length === 0 ? [] : [`with ${fault.tools.join(', ')}`]),
   ];
+  const brought = broughtText(fault, session.loaded.faults.values());
   const mend = () => {
     const parts = lines.value
       .filter(({ what }) => what.trim() !== '')
@@ -40,6 +42,7 @@ export function RemedyStep({ job, session, question }: StepProps<'remedy'>): JSX
         <StepHead session={session} title={section.title} />
         <p class="task">{fault.is}</p>
         {needs.length > 0 && <p class="hint">{needs.join(', ')}</p>}
+        {brought !== '' && <p>{brought}.</p>}
         <QuietHazards session={session} />
         <Prose blocks={section.blocks} resolve={resolve} />
         <Prose blocks={remedy.blocks} resolve={resolve} />
