@@ -21,6 +21,8 @@ const calledFor: Readonly<Partial<Record<Question['ask'], readonly Answer['say']
 const aside: readonly Answer['say'][] = [
   'back',
   'go',
+  'detour',
+  'return',
   'note',
   'todo',
   'todo-done',

@@ -44,6 +44,12 @@ function eventText(session: Session, entry: Session['entries'][number]): string 
       return `${session.loaded.settings.get(entry.setting)?.is ?? entry.setting}: changed to ${entry.typed}`;
     case 'runs':
       return `It runs. Touched last: ${entry.touched}${undone[entry.undone]}`;
+    case 'detoured': {
+      const is = readingOfJob(session, entry.reading)?.is ?? entry.reading;
+      return `Detour to "${titleOfJob(session, entry.section)}": ${is}`;
+    }
+    case 'returned':
+      return 'Back from the detour';
     case 'twin': {
       const { reading } = entry.observation;
       return `Known-good board, ${readingOfJob(session, reading)?.is ?? reading}: ${observationText(entry.observation)}`;

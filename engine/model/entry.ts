@@ -98,6 +98,10 @@ export type Happening =
   | { readonly kind: 'declined'; readonly section: string; readonly fault: string; readonly why: string }
   | { readonly kind: 'back' }
   | { readonly kind: 'went'; readonly section: string }
+  /** The walk was left for another check: to take `reading` in `section`, or by way of the task `section` before it. */
+  | { readonly kind: 'detoured'; readonly section: string; readonly reading: string }
+  /** Back to where the walk was left for a detour. */
+  | { readonly kind: 'returned' }
   | { readonly kind: 'note'; readonly text: string }
   /** Open work, and its end. */
   | { readonly kind: 'todo'; readonly text: string }

@@ -60,6 +60,9 @@ export type Answer =
   | { readonly say: 'decline'; readonly why: string }
   | { readonly say: 'back' }
   | { readonly say: 'go'; readonly section: string }
+  /** Off to a check beside the walk, and back to where that was left. */
+  | { readonly say: 'detour'; readonly section: string; readonly reading: string }
+  | { readonly say: 'return' }
   | { readonly say: 'note'; readonly text: string }
   | { readonly say: 'todo'; readonly text: string }
   | { readonly say: 'todo-done'; readonly of: number }

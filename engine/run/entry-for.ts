@@ -3,6 +3,7 @@ import type { Taken } from '../model/refusal.ts';
 import type { Answer } from './answer.ts';
 import type { Answering } from './answers/answering.ts';
 import { arrange, equip, runs, twin, undone } from './answers/bench.ts';
+import { detour, returnBack } from './answers/detour.ts';
 import { back, close, go, handOver, newer, reopen } from './answers/moving.ts';
 import { note, todo, todoDone } from './answers/notes.ts';
 import { acknowledge, open, resume, symptom } from './answers/opening.ts';
@@ -39,6 +40,8 @@ const answerings: { readonly [Say in Answer['say']]: Answering<Say> } = {
   decline,
   back,
   go,
+  detour,
+  return: returnBack,
   note,
   todo,
   'todo-done': todoDone,

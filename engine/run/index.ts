@@ -1,5 +1,6 @@
 export type { Answer } from './answer.ts';
 export { apply, replay } from './apply.ts';
+export { checksNow } from './checks-now.ts';
 export { entryFor } from './entry-for.ts';
 export { type Expectation, expectationOf } from './expectation-of.ts';
 export { type FaultStanding, faultStandings } from './fault-standings.ts';
@@ -10,7 +11,7 @@ export type { LoadedTree } from './load-tree.ts';
 export { machineHolds } from './machine-holds.ts';
 export { answerExamples, parseAnswer } from './parse-answer.ts';
 export { pathOf } from './path-of.ts';
-export type { DoneRemedy, Position } from './position.ts';
+export type { Detour, DoneRemedy, Position } from './position.ts';
 export { type Preview, preview } from './preview.ts';
 export { standing } from './proof-readings.ts';
 export type {

@@ -15,7 +15,8 @@ export function move(
   return { ...session, position: { ...settled, previous: position } };
 }
 
-function passTriedFaults(position: Position): Position {
+/** On past a fault that was already remedied or put aside, where its remedy would come next. */
+export function passTriedFaults(position: Position): Position {
   const { section, phase } = position;
   if (section?.kind !== 'fault' || !phase?.startsWith('remedy')) return position;
   const fault = section.remedies[remedyNumber(phase)]?.fault ?? '';

@@ -5,6 +5,7 @@ import { type AnswerForm, form, readingName, settingName, trimmed } from './answ
 import { benchForms } from './bench-forms.ts';
 import type { Question } from './question.ts';
 import { questionOf } from './question-of.ts';
+import { sectionFor } from './section-for.ts';
 import { latest, type Session } from './session.ts';
 
 const forms: readonly AnswerForm[] = [
@@ -51,6 +52,16 @@ const forms: readonly AnswerForm[] = [
     why: trimmed(why),
   })),
   form('go\\s+#?(\\S+)', 'go power-good', ([section = '']) => ({ say: 'go', section })),
+  form(
+    `detour\\s+${readingName}(?:\\s+at\\s+#?(\\S+))?`,
+    'detour v33',
+    ([reading = '', section], session) => ({
+      say: 'detour',
+      section: section ?? sectionFor(session, reading),
+      reading,
+    }),
+  ),
+  form('return', 'return', () => ({ say: 'return' })),
   form('as if\\s+#?(\\S+)', 'as if power-good', ([target = '']) => ({ say: 'assume', target })),
   form(
     'remedied(?::\\s*([^;]*))?((?:;[^;]*)*)',

@@ -11,6 +11,18 @@ export interface DoneRemedy {
   readonly effect: 'waits for proof' | 'mended' | 'more is wrong' | 'no effect';
 }
 
+/** The walk was left for a check beside it. */
+export interface Detour {
+  /** Where it was left. */
+  readonly section: string;
+  /** The entry that left it. */
+  readonly entry: number;
+  /** What it was left for, the last time. */
+  readonly reading: string;
+  /** The visit that it was left in. */
+  readonly left: Position;
+}
+
 /** Where a walk stands. Positions form a chain, so that a step back is one link.
  *
  *      (start) ← Rails first ← Power-good, pg taken ← Power-good, both taken → next section …
@@ -41,6 +53,8 @@ export interface Position {
   readonly declined: readonly string[];
   /** Everything the section reads is computed, so the walk went on by itself. A step back passes it too. */
   readonly passed: boolean;
+  /** Set from a detour on until somebody returns from it, or the job goes on in another tree. */
+  readonly detour: Detour | null;
   readonly previous: Position | null;
 }
 
@@ -70,6 +84,7 @@ export function startPosition(loaded: LoadedTree, previous: Position | null = nu
     conditions: conditionsIn(loaded, previous?.conditions ?? {}),
     remedies: previous?.remedies ?? [],
     declined: previous?.declined ?? [],
+    detour: null,
     previous,
   };
 }

@@ -15,20 +15,21 @@ export function isPowerSafe(
   needs: readonly Need[],
 ): boolean {
   if (reading.power !== 'on') return true;
-  return demandsOf(session, reading, section, needs).every(({ reading: id, bands }) => {
+  return ohmsBefore(session, reading, section, needs).every(({ reading: id, bands }) => {
     const known = knownNow(session, id)?.bands ?? [];
     return known.length > 0 && (bands === null || known.every((band) => bands.includes(band)));
   });
 }
 
 /** A resistance to be seen, in one of `bands`; null where it only has to be seen. */
-interface Demand {
+export interface Demand {
   readonly reading: string;
   readonly bands: readonly string[] | null;
 }
 
-function demandsOf(
-  { loaded }: Session,
+/** The resistances that the tree demands before the power may be on for a reading in a section. */
+export function ohmsBefore(
+  { loaded }: Pick<Session, 'loaded'>,
   reading: Reading,
   section: string,
   needs: readonly Need[],

@@ -79,6 +79,14 @@ function typedAt(reading: Reading, choice: number): string {
   return pick(values[measure.kind], at) ?? '';
 }
 
+/** Off to another check, by name or to any section, or back from there. */
+function aside(session: Session, choice: number): string {
+  if (choice % 3 === 0) return 'return';
+  const reading = pick([...session.loaded.readings.keys()], choice >> 4) ?? '';
+  const section = pick([...session.loaded.sections.keys()], choice >> 9);
+  return choice % 3 === 1 ? `detour \`${reading}\`` : `detour \`${reading}\` at ${section}`;
+}
+
 /** Something a technician might say now: mostly what is asked for, now and then something else. */
 function answerFor(session: Session, choice: number): string {
   const question = questionOf(session);
@@ -88,6 +96,7 @@ function answerFor(session: Session, choice: number): string {
   if (odd < 5) return pick(anyTime, choice >> 4) ?? 'back';
   if (odd === 5) return `strike ${choice % (session.entries.length + 1)}: slip`;
   if (odd === 6) return `go ${pick(sections, choice >> 4)}`;
+  if (odd === 7) return aside(session, choice);
   switch (question.ask) {
     case 'opening':
       return 'open: board';
@@ -166,7 +175,18 @@ export function randomWalks(
   );
 }
 
-const moves = new Set(['read', 'confirmed', 'unread', 'assumed', 'did', 'remedied', 'declined', 'went']);
+const moves = new Set([
+  'read',
+  'confirmed',
+  'unread',
+  'assumed',
+  'did',
+  'remedied',
+  'declined',
+  'went',
+  'detoured',
+  'returned',
+]);
 
 function stepsBack(before: Session, after: Session): void {
   const entry = after.entries.at(-1);
@@ -177,4 +197,5 @@ function stepsBack(before: Session, after: Session): void {
   expect(back.position.section).toBe(before.position.section);
   expect(back.position.conditions).toEqual(before.position.conditions);
   expect(back.loaded).toBe(before.loaded);
+  expect(back.position.detour).toBe(before.position.detour);
 }

@@ -2,6 +2,7 @@ import type { EntryKind } from '../../model/entry.ts';
 import type { Session } from '../session.ts';
 import { acknowledged } from './acknowledged.ts';
 import { arranged, equipped, overrode, runs, twin } from './bench.ts';
+import { detoured, returned } from './detour.ts';
 import { corrected, retaken, struck } from './evidence.ts';
 import type { Happening } from './happening.ts';
 import { back, closed, reopened, went } from './moving.ts';
@@ -41,6 +42,8 @@ export const happenings: { readonly [Kind in EntryKind]: Happening<Kind> } = {
   declined,
   back,
   went,
+  detoured,
+  returned,
   note: noted,
   todo: noted,
   'todo-done': noted,
