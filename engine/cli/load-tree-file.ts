@@ -1,5 +1,6 @@
 import { compileTree } from '../compile.ts';
 import { describe, formatDiagnostic } from '../diagnostics/index.ts';
+import { memoryOf } from '../foreign/memory-of.ts';
 import { upgradeTree } from '../job/upgrade-tree.ts';
 import { problemsOfCompiledTree } from '../job/validate-job.ts';
 import { idOfPath } from '../library/resolve-path.ts';
@@ -26,7 +27,9 @@ async function fromMarkdown(
   disk: BenchLibrary,
 ): Promise<CompiledTree> {
   const place = { id: idOfPath(libraryPath(path)), path: libraryPath(path) };
-  const { tree, diagnostics } = await disk.with((library) => compileTree(text, { ...place, library }));
+  const { tree, diagnostics } = await disk.with((library) =>
+    compileTree(text, { ...place, library, memory: memoryOf(place.path, library) }),
+  );
   if (tree !== null) return tree;
   const errors = diagnostics.filter((diagnostic) => describe(diagnostic).severity === 'error');
   for (const error of errors) bench.err(`${formatDiagnostic(path, text, error)}\n`);
