@@ -8,7 +8,8 @@ import { WeighedBelief } from './weighed-belief.ts';
  *  @param belief of `believe` or of this
  *  @param band its place among the reading's bands */
 export function after(belief: Belief, reading: string, band: number): Belief {
-  const { weighing, suspected, sightings, logs } = weighed(belief);
+  const known = weighed(belief);
+  const { weighing, suspected, sightings, logs } = known;
   const place = weighing.ground.places.get(reading) ?? -1;
   const name = weighing.ground.shapes[place]?.bands[band];
   if (name === undefined) throw new Error(`expected "${reading}" to have a band ${band}`);
@@ -22,7 +23,7 @@ export function after(belief: Belief, reading: string, band: number): Belief {
   const all = [...sightings, sighting];
   const next = isInput(belief, place)
     ? logsOf(weighing, suspected, piecesOf(weighing, all))
-    : logs.map((log, at) => log + Math.log(belief.predict(at, reading)[band] ?? 0));
+    : logs.map((log, at) => log + Math.log(known.prediction(at, place)[band] ?? 0));
   return new WeighedBelief(weighing, suspected, all, next);
 }
 

@@ -28,6 +28,7 @@ export class Answers {
   readonly #ground: Ground;
   readonly #draws: Draws;
   readonly #tables: (Float64Array | undefined)[] = [];
+  readonly #ways: (readonly Way[] | undefined)[] = [];
   readonly #roots: (readonly string[] | undefined)[] = [];
   #hanging: ReadonlyMap<string, readonly number[]> | null = null;
 
@@ -61,11 +62,13 @@ export class Answers {
     return (this.#hangingOn(root)?.length ?? 0) > 1;
   }
 
-  /** What its band depends on and can come out in more ways than one, itself included. */
+  /** What its band depends on and can come out in more ways than one, itself included. A computed reading is judged beside what was
+   *  read and not beside what was drawn: it hangs on nothing. */
   roots(reading: number): readonly string[] {
     const before = this.#roots[reading];
     if (before !== undefined) return before;
-    const all = this.#draws.roots(this.#id(reading));
+    const isComputed = (this.#reading(reading)?.from ?? null) !== null;
+    const all = isComputed ? [] : this.#draws.roots(this.#id(reading));
     const open = all.filter((root) => this.#isOpen(root));
     this.#roots[reading] = open;
     return open;
@@ -73,10 +76,20 @@ export class Answers {
 
   /** The ways in which a reading comes out beside what has come out before. */
   draw(reading: number, drawn: Drawn): readonly Way[] {
-    const alone = this.isAlone(reading);
-    return this.#draws.draw(this.#id(reading), drawn).map((draw) => ({
+    if (drawn.size > 0) return this.#draw(reading, drawn);
+    const before = this.#ways[reading];
+    if (before !== undefined) return before;
+    const made = this.#draw(reading, drawn);
+    this.#ways[reading] = made;
+    return made;
+  }
+
+  #draw(reading: number, drawn: Drawn): readonly Way[] {
+    const id = this.#id(reading);
+    const bound = this.isShared(id);
+    return this.#draws.draw(id, drawn).map((draw) => ({
       ...draw,
-      place: this.#placeOf(reading, draw.drawn, alone),
+      place: this.#placeOf(reading, draw.drawn, !bound),
     }));
   }
 
@@ -91,8 +104,7 @@ export class Answers {
     );
   }
 
-  /** Readings that share an open root come out together; a band that is hidden or says nothing is only told apart from
-   *  the same band seen where it stands alone. */
+  /** @param alone where other readings hang on this very band, it counts as that band even if it is hidden or nothing is said of it */
   #placeOf(reading: number, drawn: Drawn, alone: boolean): number {
     const id = this.#id(reading);
     const shape = this.#shape(reading);

@@ -1,6 +1,5 @@
 import type { Piece } from './pieces.ts';
 import { evidenceOf, tableFor } from './scenes.ts';
-import { placesOf } from './shape.ts';
 import type { Suspected } from './suspected.ts';
 import type { Weighing } from './weighing.ts';
 
@@ -40,7 +39,6 @@ export function factorsOf(weighing: Weighing, suspected: Suspected, piece: Piece
   return { factors, linked };
 
   function addPairs(): void {
-    const places = placesOf(piece.shape);
     const both = evidences((kind) => [
       { answerer: -1, sometimes: kind >= 2 },
       { answerer: -2, sometimes: kind % 2 === 1 },
@@ -49,7 +47,7 @@ export function factorsOf(weighing: Weighing, suspected: Suspected, piece: Piece
     for (let first = 0; first < singles.length; first++) {
       const table = tables[first] ?? null;
       const kind = 2 * (kinds[first] ?? 0);
-      const beside = table && [0, 1].map((other) => rowTimes(table, both(kind + (some ? other : 0)), places));
+      const beside = table && [0, 1].map((other) => rowTimes(table, both(kind + (some ? other : 0))));
       for (let second = first + 1; second < singles.length; second++, at++) {
         const other = tables[second] ?? null;
         if (beside === null || other === null) linked.push(at);
@@ -76,15 +74,15 @@ function dot(a: Float64Array, b: Float64Array): number {
   return sum;
 }
 
-/** What is left for the second once the first is averaged over. */
-function rowTimes(row: Float64Array, matrix: Float64Array, places: number): Float64Array {
-  const result = new Float64Array(places);
-  for (let first = 0; first < places; first++) {
-    const share = row[first] ?? 0;
-    if (share === 0) continue;
-    for (let second = 0; second < places; second++) {
-      result[second] = (result[second] ?? 0) + share * (matrix[first * places + second] ?? 0);
+/** What is left for the others once the first is averaged over: a vector times a matrix of as many rows. */
+export function rowTimes(row: Float64Array, matrix: Float64Array): Float64Array {
+  const width = matrix.length / row.length;
+  const result = new Float64Array(width);
+  row.forEach((share, first) => {
+    if (share === 0) return;
+    for (let at = 0; at < width; at++) {
+      result[at] = (result[at] ?? 0) + share * (matrix[first * width + at] ?? 0);
     }
-  }
+  });
   return result;
 }

@@ -1,5 +1,6 @@
-import { factorsOf } from './factors-of.ts';
+import { factorsOf, rowTimes } from './factors-of.ts';
 import type { Piece } from './pieces.ts';
+import { evidenceOf, tableFor } from './scenes.ts';
 import type { Suspected } from './suspected.ts';
 import { courseOn, groupsOf, noCourse } from './together.ts';
 import type { Weighing } from './weighing.ts';
@@ -32,9 +33,29 @@ export function logsOf(weighing: Weighing, suspected: Suspected, pieces: readonl
 }
 
 function logTogether(weighing: Weighing, own: readonly number[], pieces: readonly Piece[]): number {
-  return groupsOf(weighing, own, pieces).reduce(
-    (sum, group) =>
-      sum + group.reduce((courses, piece) => courseOn(weighing, own, courses, piece), noCourse).log,
-    0,
+  return groupsOf(weighing, own, pieces).reduce((sum, group) => {
+    const [only, second] = group;
+    const isOne = only !== undefined && second === undefined && !isAlsoThere(only, own);
+    return sum + (isOne ? logAlone(weighing, own, only) : logInTurn(weighing, own, group));
+  }, 0);
+}
+
+const logInTurn = (weighing: Weighing, own: readonly number[], group: readonly Piece[]): number =>
+  group.reduce((courses, piece) => courseOn(weighing, own, courses, piece), noCourse).log;
+
+const isAlsoThere = ({ looks }: Piece, own: readonly number[]): boolean =>
+  looks.some(({ also }) => also.some((answerer) => own.includes(answerer)));
+
+/** Nothing that it comes out together with was read. */
+function logAlone(weighing: Weighing, own: readonly number[], piece: Piece): number {
+  const evidence = evidenceOf(
+    weighing,
+    piece,
+    own.map((answerer) => ({ answerer, sometimes: weighing.isSometimes(answerer) })),
   );
+  const left = own.reduce<Float64Array>(
+    (values, answerer) => rowTimes(tableFor(weighing, piece, answerer), values),
+    evidence,
+  );
+  return Math.log(left[0] ?? 0);
 }

@@ -1,5 +1,6 @@
 import type { Piece } from './pieces.ts';
-import { restricted } from './restricted.ts';
+import { plainPrediction, plainPredictionOfTwo } from './plain-prediction.ts';
+import { type Restricted, restricted } from './restricted.ts';
 import type { Scene } from './scenes.ts';
 import { bandsShown } from './shape.ts';
 import type { Sighting } from './sighting.ts';
@@ -7,53 +8,85 @@ import { branches, type Courses, courseOn, groupsOf, linksOf, noCourse, scenesAm
 import type { Weighing } from './weighing.ts';
 import { sumOf } from './weights-seen.ts';
 
-/** What a prediction rests on. */
-interface Ground {
+/** What was seen, ready for predictions. */
+export interface SeenSoFar {
   readonly weighing: Weighing;
   readonly sightings: readonly Sighting[];
   readonly pieces: readonly Piece[];
+  /** What was seen of readings that come out together, by who answers; made when they are first asked for. */
+  readonly linked: Map<string, readonly LinkedGroup[]>;
 }
 
-/** How likely each band is to be read next on the board as it is now, slips counted in.
+/** Readings that come out together, and what is known of that. */
+interface LinkedGroup {
+  readonly pieces: readonly Piece[];
+  readonly links: ReadonlySet<string>;
+  readonly courses: Courses;
+}
+
+/** How likely each band is to be read next on the board as it is now, slips counted in. Not to be written to.
  *  @param own who answers under the hypothesis */
-export function predictionOf(ground: Ground, own: readonly number[], reading: number): Float64Array {
-  const { weighing, sightings, pieces } = ground;
-  const shape = weighing.ground.shapes[reading];
-  if (shape === undefined) throw new Error('expected every reading to have a shape');
+export function predictionOf(seen: SeenSoFar, own: readonly number[], reading: number): Float64Array {
+  const { weighing, sightings, pieces } = seen;
   const within = restricted(weighing, reading, { alsoPresent: [] }, sightings);
-  const isOf = (piece: Piece): boolean =>
-    piece.reading === reading && (piece.table !== null) === (within !== null);
-  const seen = within === null ? pieces.find(isOf) : pieces.findLast((one) => isOf(one) && isNow(one));
-  const piece: Piece = seen ?? {
-    reading,
-    shape: within?.shape ?? shape,
-    looks: [],
-    table: within?.table ?? null,
-  };
-  const others = pieces.filter((one) => one.table === null && one !== seen);
-  const shown = bandsNext(weighing, own, piece, coursesBeside(weighing, own, piece, others));
+  if (within !== null) return restrictedPrediction(seen, own, reading, within);
+  const piece = pieces.find((one) => one.reading === reading && one.table === null);
+  if (piece === undefined && own.every((answerer) => weighing.answers(answerer).isAlone(reading))) {
+    const [first, second] = own;
+    if (first !== undefined && second === undefined) return plainPrediction(weighing, first, reading);
+    if (first !== undefined && second !== undefined) {
+      return plainPredictionOfTwo(weighing, [first, second], reading);
+    }
+  }
+  const shape = weighing.shape(reading);
+  const asked = piece ?? { reading, shape, looks: [], table: null };
+  const shown = bandsNext(weighing, own, asked, coursesBeside(seen, own, asked));
   const { slip } = weighing.odds;
-  const even = within === null ? shape.whileSilent : within.shape.whileSilent;
-  // A band of a computed reading is spread over what its inputs allow, and over all bands where it stands alone.
-  const spread = within === null ? shape.bands.map(() => 1 / shape.bands.length) : even;
-  return shown.map((share, band) => (1 - slip) * share + slip * (spread[band] ?? 0));
+  return shown.map((share) => (1 - slip) * share + slip / shown.length);
+}
+
+/** A band of a computed reading slips among those that its inputs allow. */
+function restrictedPrediction(
+  { weighing, pieces }: SeenSoFar,
+  own: readonly number[],
+  reading: number,
+  { shape, table }: Restricted,
+): Float64Array {
+  const piece = pieces.findLast((one) => one.reading === reading && one.table !== null && isNow(one));
+  const shown = bandsNext(weighing, own, piece ?? { reading, shape, looks: [], table }, noCourse);
+  const { slip } = weighing.odds;
+  return shown.map((share, band) => (1 - slip) * share + slip * (shape.whileSilent[band] ?? 0));
 }
 
 const isNow = ({ looks }: Piece): boolean => looks.every(({ also }) => also.length === 0);
 
 /** What is known of everything that comes out together with a reading, without what was seen of itself. */
-function coursesBeside(
-  weighing: Weighing,
-  own: readonly number[],
-  piece: Piece,
-  others: readonly Piece[],
-): Courses {
+function coursesBeside(seen: SeenSoFar, own: readonly number[], piece: Piece): Courses {
+  const { weighing } = seen;
   const links = linksOf(weighing, own, piece);
-  if (links.size === 0 || others.length === 0) return noCourse;
-  const group = groupsOf(weighing, own, [piece, ...others]).find((pieces) => pieces.includes(piece)) ?? [];
-  return group
+  if (links.size === 0) return noCourse;
+  const near = groupsSeen(seen, own).filter((group) => [...links].some((link) => group.links.has(link)));
+  const [only] = near;
+  if (only === undefined) return noCourse;
+  if (near.length === 1 && !only.pieces.includes(piece)) return only.courses;
+  return near
+    .flatMap(({ pieces }) => pieces)
     .filter((one) => one !== piece)
     .reduce((courses, one) => courseOn(weighing, own, courses, one), noCourse);
+}
+
+function groupsSeen({ weighing, pieces, linked }: SeenSoFar, own: readonly number[]): readonly LinkedGroup[] {
+  const key = own.join();
+  const before = linked.get(key);
+  if (before !== undefined) return before;
+  const taken = pieces.filter(({ table }) => table === null);
+  const made = groupsOf(weighing, own, taken).map((group) => ({
+    pieces: group,
+    links: new Set(group.flatMap((piece) => [...linksOf(weighing, own, piece)])),
+    courses: group.reduce((courses, piece) => courseOn(weighing, own, courses, piece), noCourse),
+  }));
+  linked.set(key, made);
+  return made;
 }
 
 /** How the bands share what the board shows now. Where it was looked at with the same on it, it shows the same again. */

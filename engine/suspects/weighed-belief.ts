@@ -1,6 +1,6 @@
 import type { Belief, Hypothesis } from './belief.ts';
-import { type Piece, piecesOf } from './pieces.ts';
-import { predictionOf } from './prediction-of.ts';
+import { piecesOf } from './pieces.ts';
+import { predictionOf, type SeenSoFar } from './prediction-of.ts';
 import type { Sighting } from './sighting.ts';
 import type { Suspected } from './suspected.ts';
 import type { Weighing } from './weighing.ts';
@@ -13,7 +13,7 @@ export class WeighedBelief implements Belief {
   /** The natural logarithm of how likely the sightings are under each hypothesis. */
   readonly logs: Float64Array;
   readonly shares: readonly number[];
-  #pieces: readonly Piece[] | null = null;
+  #seen: SeenSoFar | null = null;
 
   constructor(weighing: Weighing, suspected: Suspected, sightings: readonly Sighting[], logs: Float64Array) {
     this.weighing = weighing;
@@ -27,15 +27,17 @@ export class WeighedBelief implements Belief {
     return this.suspected.hypotheses;
   }
 
-  get pieces(): readonly Piece[] {
-    this.#pieces ??= piecesOf(this.weighing, this.sightings);
-    return this.#pieces;
+  /** The same as `predict`, for readers who know the reading's place and write nothing into it. */
+  prediction(hypothesis: number, reading: number): Float64Array {
+    const { weighing, sightings } = this;
+    this.#seen ??= { weighing, sightings, pieces: piecesOf(weighing, sightings), linked: new Map() };
+    return predictionOf(this.#seen, this.suspected.own[hypothesis] ?? [], reading);
   }
 
   predict(hypothesis: number, reading: string): readonly number[] {
     const place = this.weighing.ground.places.get(reading);
     if (place === undefined) throw new Error(`expected "${reading}" to be a reading of the tree`);
-    return [...predictionOf(this, this.suspected.own[hypothesis] ?? [], place)];
+    return [...this.prediction(hypothesis, place)];
   }
 }
 

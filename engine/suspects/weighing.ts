@@ -5,11 +5,12 @@ import type { SettingValues } from '../model/present.ts';
 import type { Reading } from '../model/reading.ts';
 import type { Setting } from '../model/setting.ts';
 import { Answers, type Ground } from './answers.ts';
+import { asBrought } from './as-brought.ts';
 import type { Hypothesis } from './belief.ts';
 import { inputsOf } from './inputs-of.ts';
 import { possibleAt } from './possible-at.ts';
 import type { PossibleBands } from './possible-bands.ts';
-import { shapeOf } from './shape.ts';
+import { type Shape, shapeOf } from './shape.ts';
 import { healthy, unlistedFault } from './unlisted-fault.ts';
 
 /** What suspects are weighed with; a compiled tree is one. */
@@ -62,6 +63,12 @@ export class Weighing {
     return made;
   }
 
+  shape(reading: number): Shape {
+    const shape = this.ground.shapes[reading];
+    if (shape === undefined) throw new Error('expected every reading to have a shape');
+    return shape;
+  }
+
   isSometimes(answerer: number): boolean {
     return this.tree.faults[answerer]?.comes === 'sometimes';
   }
@@ -86,7 +93,7 @@ export class Weighing {
   #faultOf(answerer: number): Fault {
     const { tree, odds } = this;
     const fault = tree.faults[answerer];
-    if (fault !== undefined) return fault;
+    if (fault !== undefined) return asBrought(fault, this.ground.byId, tree.given ?? []);
     return answerer === unlistedAnswerer(tree)
       ? unlistedFault(tree.readings, tree.given ?? [], odds)
       : healthy;
