@@ -3,6 +3,8 @@ import type { Fault } from '../model/fault.ts';
 import type { Reading } from '../model/reading.ts';
 import { writtenShares } from './written-shares.ts';
 
+const known = new WeakMap<readonly Given[], WeakMap<Fault, Fault>>();
+
 /** A fault on a board that was brought with this symptom. What its author does not know (`rest: unknown`) it shows as the symptom says,
  *  or the board would not be here; else readings that everybody shows would count against it. */
 export function asBrought(
@@ -10,7 +12,17 @@ export function asBrought(
   readings: ReadonlyMap<string, Reading>,
   given: readonly Given[],
 ): Fault {
-  if (fault.rest !== 'unknown') return fault;
+  if (fault.rest !== 'unknown' || given.length === 0) return fault;
+  const ofSymptom = known.get(given) ?? new WeakMap<Fault, Fault>();
+  known.set(given, ofSymptom);
+  const before = ofSymptom.get(fault);
+  if (before !== undefined) return before;
+  const made = withSymptom(fault, readings, given);
+  ofSymptom.set(fault, made);
+  return made;
+}
+
+function withSymptom(fault: Fault, readings: ReadonlyMap<string, Reading>, given: readonly Given[]): Fault {
   const shown = given.filter(({ reading }) => {
     const found = readings.get(reading);
     return found !== undefined && writtenShares(found, readings, fault) === null;

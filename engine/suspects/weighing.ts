@@ -3,7 +3,8 @@ import type { Fault } from '../model/fault.ts';
 import { type Odds, usualOdds } from '../model/odds.ts';
 import type { SettingValues } from '../model/present.ts';
 import type { Reading } from '../model/reading.ts';
-import type { Setting } from '../model/setting.ts';
+import type { Setting, SettingValue } from '../model/setting.ts';
+import { settingsOf } from '../scale/index.ts';
 import { Answers, type Ground } from './answers.ts';
 import { asBrought } from './as-brought.ts';
 import type { Hypothesis } from './belief.ts';
@@ -102,12 +103,41 @@ export class Weighing {
 
 const known = new WeakMap<BeliefTree, Map<string, Weighing>>();
 
-/** The same for the same tree and settings, so that one belief of a job after another is cheap. */
+/** The same for the same tree and settings, so that one belief of a job after another is cheap. Only what computed readings rest on
+ *  is told apart. */
 export function weighingOf(tree: BeliefTree, settings: SettingValues = new Map()): Weighing {
   const ofTree = known.get(tree) ?? new Map<string, Weighing>();
   known.set(tree, ofTree);
-  const key = JSON.stringify([...settings].sort(([a], [b]) => (a < b ? -1 : 1)));
-  const weighing = ofTree.get(key) ?? new Weighing(tree, settings);
+  const told = [...settings].filter(([id, value]) => restsOn(tree, id) && !isUsual(tree, id, value));
+  const key = JSON.stringify(told.sort(([a], [b]) => (a < b ? -1 : 1)));
+  const weighing = ofTree.get(key) ?? new Weighing(tree, new Map(told));
   ofTree.set(key, weighing);
   return weighing;
+}
+
+const rested = new WeakMap<BeliefTree, ReadonlySet<string>>();
+
+/** Whether a computed reading, or anything that it is computed from, rests on a setting. */
+function restsOn(tree: BeliefTree, setting: string): boolean {
+  const names = rested.get(tree) ?? namesBehind(tree);
+  rested.set(tree, names);
+  return names.has(setting);
+}
+
+function namesBehind({ readings }: BeliefTree): ReadonlySet<string> {
+  const names = new Set(readings.filter(({ from }) => from !== null).flatMap(settingsOf));
+  const byId = new Map(readings.map((reading) => [reading.id, reading]));
+  for (const name of names) {
+    const behind = byId.get(name);
+    if (behind !== undefined) for (const each of settingsOf(behind)) names.add(each);
+  }
+  return names;
+}
+
+function isUsual({ settings = [] }: BeliefTree, id: string, value: SettingValue | null): boolean {
+  const usual = settings.find((setting) => setting.id === id)?.usual ?? null;
+  if (value === null || usual === null || typeof value === 'string' || typeof usual === 'string') {
+    return value === usual;
+  }
+  return value.value === usual.value;
 }
