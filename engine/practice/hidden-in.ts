@@ -1,6 +1,7 @@
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Fault } from '../model/fault.ts';
 import { usualOdds } from '../model/odds.ts';
+import { asBrought } from '../suspects/as-brought.ts';
 import { unlistedFault } from '../suspects/unlisted-fault.ts';
 import { diceOf } from './dice.ts';
 import { DrawnBands } from './drawn-bands.ts';
@@ -30,7 +31,7 @@ export function hiddenIn(
     const fault = isListed
       ? dice.weighted(tree.faults, (one) => weightOf(one, className))
       : unlistedFaultOf(tree);
-    const bands = new DrawnBands(tree, fault, seed, board);
+    const bands = new DrawnBands(tree, asBrought(fault, tree), seed, board);
     const isBrought = tree.given.every(({ reading, band }) => bands.bandOf(reading) === band);
     if (isBrought || board === mostBoards) return { fault, isListed, bands };
   }

@@ -9,8 +9,7 @@ const known = new WeakMap<readonly Given[], WeakMap<Fault, Fault>>();
  *  or the board would not be here; else readings that everybody shows would count against it. */
 export function asBrought(
   fault: Fault,
-  readings: ReadonlyMap<string, Reading>,
-  given: readonly Given[],
+  { readings, given = [] }: { readonly readings: readonly Reading[]; readonly given?: readonly Given[] },
 ): Fault {
   if (fault.rest !== 'unknown' || given.length === 0) return fault;
   const ofSymptom = known.get(given) ?? new WeakMap<Fault, Fault>();
@@ -22,7 +21,8 @@ export function asBrought(
   return made;
 }
 
-function withSymptom(fault: Fault, readings: ReadonlyMap<string, Reading>, given: readonly Given[]): Fault {
+function withSymptom(fault: Fault, all: readonly Reading[], given: readonly Given[]): Fault {
+  const readings = new Map(all.map((reading) => [reading.id, reading]));
   const shown = given.filter(({ reading }) => {
     const found = readings.get(reading);
     return found !== undefined && writtenShares(found, readings, fault) === null;

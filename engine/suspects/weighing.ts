@@ -94,7 +94,7 @@ export class Weighing {
   #faultOf(answerer: number): Fault {
     const { tree, odds } = this;
     const fault = tree.faults[answerer];
-    if (fault !== undefined) return asBrought(fault, this.ground.byId, tree.given ?? []);
+    if (fault !== undefined) return asBrought(fault, tree);
     return answerer === unlistedAnswerer(tree)
       ? unlistedFault(tree.readings, tree.given ?? [], odds)
       : healthy;
