@@ -1,8 +1,12 @@
 import { localIso, openWorkOf } from '../job/index.ts';
 import { answerExamples, apply, faultStandings, preview, questionOf, type Session } from '../run/index.ts';
+import { proposalsOf } from '../run/proposals-of.ts';
+import { suspectsOf } from '../run/suspects-of.ts';
 import { observationText } from '../scale/index.ts';
 import type { Bench } from './bench.ts';
+import { proposalBlock } from './show/proposal-block.ts';
 import { showQuestion } from './show/show-question.ts';
+import { suspectsBlock } from './show/suspects-block.ts';
 import { takeAnswer } from './take-answer.ts';
 
 /** The walk at a keyboard: ask, take, keep, go on. Ends with `quit`, the end of input, or a closed job. */
@@ -23,7 +27,7 @@ export async function talk(
     if (word === '') continue;
     const aside = asides[word];
     if (aside !== undefined) {
-      bench.out(aside(session));
+      bench.out(aside(session, bench.width));
       continue;
     }
     const taken = takeAnswer(session, word, bench);
@@ -56,15 +60,19 @@ async function greet(
   return keep(next);
 }
 
-const asides: Readonly<Record<string, (session: Session) => string>> = {
+const asides: Readonly<Record<string, (session: Session, width: number) => string>> = {
   '?': () =>
-    ['A value, or:', ...answerExamples.map((example) => `  ${example}`), '  faults, open work, quit'].join(
-      '\n',
-    ),
+    [
+      'A value, or:',
+      ...answerExamples.map((example) => `  ${example}`),
+      '  suspects, next, faults, open work, quit',
+    ].join('\n'),
   faults: (session) =>
     faultStandings(session)
       .map(({ fault, state }) => `  ${state.padEnd(10)} ${fault.is}`)
       .join('\n'),
+  suspects: (session, width) => suspectsBlock(session, suspectsOf(session), width),
+  next: (session, width) => proposalBlock(session, proposalsOf(session), suspectsOf(session), width),
   'open work': (session) =>
     openWorkOf(session.entries)
       .map(({ entry, text }) => `  ${entry + 1} ${text}`)

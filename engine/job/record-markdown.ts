@@ -1,4 +1,5 @@
 import type { JobRecord, RecordReading, RecordRemedy } from '../model/record.ts';
+import { suspectLines } from './suspect-lines.ts';
 
 /** Who the page is for: the owner's copy fits one page, the bench copy has every reading. */
 export type Audience = 'owner' | 'bench';
@@ -26,6 +27,7 @@ export function recordMarkdown(record: JobRecord, audience: Audience): string {
       'Still to do',
       record.openWork.map(({ text }) => `- ${literal(text)}`),
     ),
+    ...(record.outcome === 'not mended' ? [suspectsPart(record)] : []),
     part('To the owner', record.closing === '' ? [] : [literal(record.closing)]),
     ...(audience === 'bench' ? benchParts(record) : []),
   ];
@@ -100,6 +102,7 @@ function benchParts(record: JobRecord): readonly string[] {
       record.events.map(({ at, text }) => `- ${time(at)}: ${literal(text)}`),
     ),
     part('Way', record.path.length === 0 ? [] : [literal(record.path.join(' → '))]),
+    ...(record.outcome === 'open' ? [suspectsPart(record)] : []),
     part(
       'Ruled out',
       record.ruledOut.map(({ is, by }) => `- ${literal(is)}, by ${literal(by)}`),
@@ -111,6 +114,12 @@ function benchParts(record: JobRecord): readonly string[] {
     walkedWith(record),
   ];
 }
+
+const suspectsPart = (record: JobRecord): string =>
+  part(
+    'What it may be',
+    suspectLines(record).map((line) => `- ${literal(line)}`),
+  );
 
 const rules = {
   simple: 'Simple acceptance: a value counts as what was shown (JCGM 106)',

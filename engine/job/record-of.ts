@@ -5,6 +5,7 @@ import { faultStandings, findings, pathOf, replay, type Session } from '../run/i
 import { benchOf, eventsOf, overridesOf } from './record-events.ts';
 import { recordReadings } from './record-readings.ts';
 import { recordSettings } from './record-settings.ts';
+import { recordSuspects } from './record-suspects.ts';
 import { laterTreesOf, treeRow } from './record-trees.ts';
 
 /** The record of a job as it stands. */
@@ -46,6 +47,7 @@ export function recordOf(job: Job): JobRecord {
           .map(({ reading, showed }) => `${isOf(session, reading)}: ${showed.join(' or ')}`)
           .join('; '),
       })),
+    suspects: recordSuspects(session),
     openWork: openWorkOf(entries).map(({ at, text }) => ({ at, text })),
     notes: entries.flatMap((entry) => (entry.kind === 'note' ? [{ at: entry.at, text: entry.text }] : [])),
   };

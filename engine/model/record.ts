@@ -54,6 +54,20 @@ export interface RecordRemedy {
   readonly effect: 'waits for proof' | 'mended' | 'more is wrong' | 'no effect';
 }
 
+export interface RecordSuspects {
+  /** False: the readings fit no fault of the tree. */
+  readonly fits: boolean;
+  readonly ranked: readonly {
+    /** None where it is none of the tree's faults. */
+    readonly faults: readonly string[];
+    readonly is: string;
+    /** 0..1 */
+    readonly share: number;
+    /** The readings that moved it most: `Reference swing weak ×9; 5 V good ×0.98`. */
+    readonly moved: string;
+  }[];
+}
+
 /** The report on one job: what came in, what was found, what was done, what proves it. */
 export interface JobRecord {
   readonly format: 1;
@@ -98,6 +112,8 @@ export interface JobRecord {
   /** The readings that prove the last remedy; empty until they are complete. */
   readonly proof: readonly RecordReading[];
   readonly ruledOut: readonly { readonly fault: string; readonly is: string; readonly by: string }[];
+  /** What the board is suspected of, likeliest first; null where a fault was proved. */
+  readonly suspects: RecordSuspects | null;
   readonly openWork: readonly { readonly at: string; readonly text: string }[];
   readonly notes: readonly { readonly at: string; readonly text: string }[];
 }

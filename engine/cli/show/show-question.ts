@@ -13,9 +13,11 @@ import {
 } from '../../run/index.ts';
 import { broughtText } from '../../suspects/brought-text.ts';
 import { arrangeLines } from './arrange-lines.ts';
+import { detourLine } from './detour-line.ts';
 import { heldLines } from './held-lines.ts';
 import { readingLines } from './reading-lines.ts';
 import { settingLines } from './setting-lines.ts';
+import { unfitLine } from './suspects-block.ts';
 import { tooCloseLines } from './too-close-lines.ts';
 
 /** What a technician at a terminal reads now: section, hazards, what to do, what is asked. */
@@ -23,6 +25,7 @@ export function showQuestion(session: Session, width: number, brief = false): st
   const question = questionOf(session);
   const show = { session, width, brief };
   return [
+    outsideSections.includes(question.ask) ? '' : unfitLine(session, width),
     ...sectionLines(show, question),
     brief ? '' : findingLines(session, width),
     ...asking(show, question),
@@ -54,9 +57,10 @@ function sectionLines(show: Show, question: Question): readonly string[] {
   if (section === null || outsideSections.includes(question.ask)) return [];
   if (question.ask === 'acknowledgement' && question.section === null) return [];
   const heading = `== ${section.title} ==`;
-  if (show.brief) return [heading];
+  const detour = detourLine(show.session, show.width);
+  if (show.brief) return [heading, detour];
   const mild = hazardsHere(show.session).filter(({ word }) => word === 'caution' || word === 'notice');
-  return [heading, ...mild.map((hazard) => hazardText(show, hazard)), prose(show, section.blocks)];
+  return [heading, detour, ...mild.map((hazard) => hazardText(show, hazard)), prose(show, section.blocks)];
 }
 
 const hazardText = (show: Show, { word, blocks }: Hazard): string =>

@@ -1,13 +1,17 @@
 import { columns, wrap } from '../../prose/plain-text.ts';
 import type { Session } from '../../run/index.ts';
+import { proposalsOf } from '../../run/proposals-of.ts';
+import { suspectsOf } from '../../run/suspects-of.ts';
 import type { JobStanding } from '../standing-of.ts';
+import { proposalBlock } from './proposal-block.ts';
 import { ruledOutBlock } from './ruled-out-block.ts';
 import { showQuestion } from './show-question.ts';
+import { suspectsBlock } from './suspects-block.ts';
 
 /** The whole page behind `walk` without a keyboard: the question, then what is known, ruled out and open. */
 export function showStanding(standing: JobStanding, session: Session, width: number): string {
   const { known, faults, openWork, path } = standing;
-  const possible = faults.filter(({ state }) => state === 'possible');
+  const proposals = proposalsOf(session);
   const parts = [
     showQuestion(session, width),
     block(
@@ -25,7 +29,8 @@ export function showStanding(standing: JobStanding, session: Session, width: num
         .filter(({ state }) => state === 'mended' || state === 'put aside')
         .map(({ is, state }) => [is, state]),
     ),
-    stillPossible(possible.map(({ is }) => is)),
+    session.closed === null ? suspectsBlock(session, suspectsOf(session), width) : '',
+    proposals === null ? '' : proposalBlock(session, proposals, suspectsOf(session), width),
     block(
       'Still to do',
       openWork.map(({ entry, text }) => [String(entry), text]),
@@ -34,16 +39,6 @@ export function showStanding(standing: JobStanding, session: Session, width: num
   ];
   return parts.filter((part) => part !== '').join('\n\n');
 }
-
-/** The likeliest by weight, and how many more there are. */
-function stillPossible(faults: readonly string[]): string {
-  if (faults.length === 0) return 'These readings fit no fault of this tree';
-  const more = faults.length - told;
-  const rows = faults.slice(0, told).map((is) => [is]);
-  return block('Still possible', more > 0 ? [...rows, [`and ${more} more`]] : rows);
-}
-
-const told = 8;
 
 const block = (title: string, rows: readonly (readonly string[])[]): string =>
   rows.length === 0 ? '' : `${title}\n${columns(rows.map((row) => ['', ...row]))}`;

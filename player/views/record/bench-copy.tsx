@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { suspectLines } from '../../../engine/job/index.ts';
 import type { JobRecord } from '../../../engine/model/record.ts';
 import { Part } from './part.tsx';
 import { RecordReadings } from './record-readings.tsx';
@@ -18,6 +19,7 @@ export function BenchCopy({ record }: { readonly record: JobRecord }): JSX.Eleme
         title="What else happened"
         lines={record.events.map(({ at, text }) => `${minuteOf(at)}: ${text}`)}
       />
+      {record.outcome === 'open' && <Part title="What it may be" lines={suspectLines(record)} />}
       <Part title="Ruled out" lines={record.ruledOut.map(({ is, by }) => `${is}, by ${by}`)} />
       <Part title="Notes" lines={record.notes.map(({ at, text }) => `${minuteOf(at)}: ${text}`)} />
       <p class="hint">

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { type Audience, outcomeWords } from '../../../engine/job/index.ts';
+import { type Audience, outcomeWords, suspectLines } from '../../../engine/job/index.ts';
 import type { JobRecord, RecordRemedy } from '../../../engine/model/record.ts';
 import { BenchCopy } from './bench-copy.tsx';
 import { dayText } from './day-text.ts';
@@ -46,6 +46,7 @@ export function RecordSheet({ record, audience }: RecordSheetProps): JSX.Element
           <RecordReadings readings={record.proof} />
         </section>
       )}
+      {record.outcome === 'not mended' && <Part title="What it may be" lines={suspectLines(record)} />}
       <Part title="To the owner" lines={record.closing === '' ? [] : [record.closing]} />
       <Part title="Still to do" lines={record.openWork.map(({ text }) => text)} />
       {audience === 'bench' && <BenchCopy record={record} />}
