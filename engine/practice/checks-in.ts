@@ -4,6 +4,7 @@ import type { Drill, DrillCheck } from './drill.ts';
 import { groundOf } from './ground-of.ts';
 import { seenIn } from './seen-in.ts';
 import { guardsBefore, sectionOf } from './warnings-before.ts';
+import { workFor } from './work-for.ts';
 
 /** Everything that can be measured on the board, in the tree's order: whoever learns picks freely, and is warned. */
 export function checksIn(drill: Drill): readonly DrillCheck[] {
@@ -34,18 +35,27 @@ function wantedIn(drill: Drill): ReadonlySet<string> {
 const canBeTaken = (drill: Drill, { from, call, when }: Reading): boolean =>
   from === null && !call && groundOf(drill).arranging.minutesTo(when, drill.conditions) !== null;
 
+/** One reading as a check: what has to be done and changed before it is counted in. */
 export function checkOf(drill: Drill, reading: Reading): Omit<DrillCheck, 'taken'> {
+  const { arranging } = groundOf(drill);
   const section = sectionOf(drill, reading.id);
-  const change = groundOf(drill).arranging.minutesTo(reading.when, drill.conditions) ?? 0;
+  const { tasks, wants } = workFor(drill, reading);
   return {
     reading,
     section: section?.id ?? null,
-    minutes: reading.minutes + change,
-    wait: reading.wait,
+    minutes:
+      reading.minutes +
+      (arranging.minutesTo(wants, drill.conditions) ?? 0) +
+      sumOf(tasks, ({ minutes }) => minutes),
+    wait: reading.wait + sumOf(tasks, ({ wait }) => wait),
     changes: Object.fromEntries(
-      Object.entries(reading.when).filter(([id, value]) => drill.conditions[id] !== value),
+      Object.entries(wants).filter(([id, value]) => drill.conditions[id] !== value),
     ),
+    wants,
     warnings: guardsBefore(drill, reading, section).map(({ kind, text }) => ({ kind, text })),
     lacks: lacksTool(reading, drill.equipment),
   };
 }
+
+const sumOf = <T>(items: readonly T[], of: (item: T) => number): number =>
+  items.reduce((sum, item) => sum + of(item), 0);

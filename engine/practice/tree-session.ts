@@ -1,5 +1,5 @@
 import { autoAnswer } from '../cases/auto-answer.ts';
-import type { Section } from '../model/section.ts';
+import type { TaskSection } from '../model/section.ts';
 import {
   type Answer,
   apply,
@@ -22,7 +22,7 @@ export interface Followed {
   /** The reading that it asks for and the trainee has not taken; null where it waits for something else. */
   readonly wants: string | null;
   /** Tasks that were done on the way, in their order. */
-  readonly worked: readonly Section[];
+  readonly worked: readonly TaskSection[];
 }
 
 const at = '2000-01-01T12:00:00.000+00:00';
@@ -48,7 +48,7 @@ function follow(drill: Drill): Followed {
     ),
   );
   let session = openSession(drill.tree, { board: drill.board, laterTrees: [] });
-  const worked: Section[] = [];
+  const worked: TaskSection[] = [];
   const readings = new Asked(drill);
   for (let step = 0; step < longest; step += 1) {
     const question = questionOf(session);

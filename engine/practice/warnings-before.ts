@@ -2,6 +2,7 @@ import type { Hazard } from '../model/prose.ts';
 import type { Need, Reading } from '../model/reading.ts';
 import type { Section } from '../model/section.ts';
 import { plainText } from '../prose/plain-text.ts';
+import { readIn } from '../run/read-in.ts';
 import { normalBandsOf } from '../scale/index.ts';
 import type { Drill, PassedOver, Warning } from './drill.ts';
 import { groundOf } from './ground-of.ts';
@@ -92,7 +93,7 @@ const isAsked = (drill: Drill, reading: string): boolean => sectionOf(drill, rea
 
 /** The section that reads it first. */
 export const sectionOf = ({ tree }: Drill, reading: string): Section | null =>
-  tree.sections.find((section) => section.kind === 'check' && section.readings.includes(reading)) ?? null;
+  readIn(tree).get(reading)?.[0] ?? null;
 
 /** What was passed over, and whether the board itself took harm: what the warning guards against was so. */
 export const passedOver = (drill: Drill, guards: readonly Guard[]): readonly PassedOver[] =>
