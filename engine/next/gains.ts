@@ -64,3 +64,21 @@ export function sharesAfter(
   if (sum > 0) for (let row = 0; row < shares.length; row += 1) after[row] = (after[row] as number) / sum;
   return sum;
 }
+
+/** The same of one check alone. */
+export function bitsOf(tables: Tables, shares: Float64Array, check: number): number {
+  const { checks, width, start, likely, doubt } = tables;
+  const end = start[check + 1] as number;
+  let bits = 0;
+  for (let row = 0; row < shares.length; row += 1) {
+    bits -= (shares[row] as number) * (doubt[row * checks + check] as number);
+  }
+  for (let column = start[check] as number; column < end; column += 1) {
+    let band = 0;
+    for (let row = 0; row < shares.length; row += 1) {
+      band += (shares[row] as number) * (likely[row * width + column] as number);
+    }
+    if (band > 0) bits -= band * Math.log2(band);
+  }
+  return Math.max(0, bits);
+}

@@ -1,37 +1,33 @@
-import type { Conditions } from './arranging.ts';
-import type { Check } from './check.ts';
 import type { Costs } from './costs.ts';
 import { emptyGains, gainsAt, sharesAfter } from './gains.ts';
+import type { Item } from './items.ts';
+import { type Point, ratesAt } from './rates.ts';
 import { shareOfLargest } from './share-of-largest.ts';
 import type { Tables } from './tables.ts';
 
 /** A point that can be come to when the best check is always taken. */
-interface Node {
+interface Node extends Point {
   /** How likely it is to come here. */
   readonly reach: number;
-  readonly shares: Float64Array;
-  readonly taken: ReadonlySet<number>;
-  readonly conditions: Conditions;
 }
 
 /** Work that is done at most, in products of a share and a likelihood: some milliseconds. */
 const most = 3_000_000;
 /** What is less likely to come to than this is left out. */
 const leastReach = 1e-5;
-const leastBits = 1e-6;
 
 /** Expected minutes until one suspect, or several that no check tells apart, make up the share `settled`, when the check with the most bits
  *  for each minute is always taken. The likeliest points are looked at first; where the work becomes too much the rest counts
  *  as nothing, and `exact` is false. */
 export function minutesLeft(
   tables: Tables,
-  checks: readonly Check[],
+  items: readonly Item[],
   costs: Costs,
   settled: number,
 ): { minutes: number; exact: boolean } {
   const { shares, groups } = tables;
   const gains = emptyGains(tables);
-  const open: Node[] = [{ reach: 1, shares, taken: new Set(), conditions: costs.start }];
+  const open: Node[] = [{ reach: 1, shares, taken: new Map(), conditions: costs.start }];
   let minutes = 0;
   let work = 0;
   while (open.length > 0) {
@@ -40,11 +36,11 @@ export function minutesLeft(
     if (shareOfLargest(node.shares, groups) >= settled) continue;
     gainsAt(tables, node.shares, gains);
     work += workOf(tables, node.shares);
-    const best = bestOf(node, gains.bits, checks, costs);
-    const check = checks[best];
-    if (check === undefined) continue;
+    const [rate] = ratesAt(tables, items, costs, node, gains.bits);
+    if (rate === undefined) continue;
+    const best = rate.item;
+    const { check } = items[best] as Item;
     minutes += node.reach * costs.minutes(check, node.conditions);
-    const taken = new Set(node.taken).add(best);
     const conditions = costs.after(check, node.conditions);
     for (
       let column = tables.start[best] as number;
@@ -55,7 +51,7 @@ export function minutesLeft(
       if (reach < leastReach) continue;
       const after = new Float64Array(shares.length);
       sharesAfter(tables, node.shares, column, after);
-      open.push({ reach, shares: after, taken, conditions });
+      open.push({ reach, shares: after, taken: new Map(node.taken).set(best, column), conditions });
     }
   }
   return { minutes, exact: true };
@@ -74,19 +70,3 @@ function likeliest(open: Node[]): Node {
 
 const workOf = ({ width, checks }: Tables, shares: Float64Array): number =>
   (width + checks) * shares.reduce((count, share) => (share < 1e-9 ? count : count + 1), 0);
-
-/** The check with the most bits for each minute, the first of equals; −1 where none tells anything. */
-function bestOf(node: Node, bits: Float64Array, checks: readonly Check[], costs: Costs): number {
-  let best = -1;
-  let rate = 0;
-  for (const [at, check] of checks.entries()) {
-    const told = bits[at] as number;
-    if (told < leastBits || node.taken.has(at)) continue;
-    const each = told / costs.minutes(check, node.conditions);
-    if (each > rate * (1 + 1e-9)) {
-      best = at;
-      rate = each;
-    }
-  }
-  return best;
-}

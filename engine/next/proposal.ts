@@ -1,3 +1,4 @@
+import type { Reading } from '../model/reading.ts';
 import type { Check } from './check.ts';
 
 /** A check that is worth taking now. */
@@ -7,6 +8,8 @@ export interface Proposal {
   readonly bits: number;
   /** Bits for each minute, looking one check further where that was done. */
   readonly rate: number;
+  /** The reading that it is taken for where that counts for more: it has to be seen before that one. */
+  readonly opens?: Reading;
   /** How likely each of its bands is, likeliest first. */
   readonly bands: readonly { readonly band: string; readonly share: number }[];
   /** The suspects that it would move most, and what each makes it show. Places in the belief's hypotheses. */

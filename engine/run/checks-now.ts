@@ -1,65 +1,85 @@
 import { lacksTool } from '../doubt/index.ts';
 import type { Reading } from '../model/reading.ts';
-import { type Arranging, arrangingOf, type Check } from '../next/index.ts';
-import { type Approach, approachTo, needsOn } from './approach.ts';
+import { type Arranging, arrangingOf, type Before, type Check, type Later } from '../next/index.ts';
+import { type Approach, approachTo } from './approach.ts';
 import { isComputed } from './is-computed.ts';
 import { isHidden } from './is-hidden.ts';
 import { knownNow } from './known-now.ts';
-import { lackingFor } from './lacking-for.ts';
-import { isPowerSafe } from './power-order.ts';
 import { readIn } from './read-in.ts';
+import { seenBefore } from './seen-before.ts';
 import type { Session } from './session.ts';
 
 /** Every reading that could be taken now, in the order of the tree, and where: nothing that is known of the board as it is, that
  *  is hidden behind something missing, or for which a tool is not there or something was not seen that must be. Nothing while a
  *  remedy and its proof are under way. */
-export function checksNow(session: Session): readonly Check[] {
-  const { section, phase } = session.position;
-  if (section === null || (section.kind === 'fault' && phase !== 'aside')) return [];
-  const arranging = arrangingNow(session);
-  return [...readIn(session.loaded.tree).keys()].flatMap((id) => {
-    const reading = session.loaded.readings.get(id);
-    const check =
-      reading === undefined || !isOpen(session, reading) ? null : checkOf(session, reading, arranging);
-    return check ?? [];
-  });
-}
+export const checksNow = (session: Session): readonly Check[] =>
+  candidates(session).flatMap(({ check, before }) => (before.length === 0 ? [check] : []));
+
+/** Those that can be taken once something else was seen. */
+export const checksLater = (session: Session): readonly Later[] =>
+  candidates(session).filter(({ before }) => before.length > 0);
 
 /** What the board is in, and what it takes to change that. */
 export const arrangingNow = ({ loaded, position }: Session): Arranging =>
   arrangingOf(loaded.tree, position.conditions);
 
-function isOpen(session: Session, reading: Reading): boolean {
-  return (
-    !isComputed(reading) &&
-    knownNow(session, reading.id) === null &&
-    lacksTool(reading, session.equipment) === null &&
-    lackingFor(session, reading.onlyIf).length === 0 &&
-    reading.after.every((id) => isSeen(session, id)) &&
-    !isHidden(session, reading)
-  );
+const known = new WeakMap<Session, readonly Later[]>();
+
+function candidates(session: Session): readonly Later[] {
+  const before = known.get(session);
+  if (before !== undefined) return before;
+  const found = candidatesIn(session);
+  known.set(session, found);
+  return found;
 }
 
-/** What no section of the tree asks for need not be seen first: the tree begins where that has been done. */
-const isSeen = (session: Session, id: string): boolean =>
-  !readIn(session.loaded.tree).has(id) || (knownNow(session, id)?.bands.length ?? 0) > 0;
+function candidatesIn(session: Session): readonly Later[] {
+  const { section, phase } = session.position;
+  if (section === null || (section.kind === 'fault' && phase !== 'aside')) return [];
+  const arranging = arrangingNow(session);
+  return [...readIn(session.loaded.tree).keys()].flatMap((id) => {
+    const reading = session.loaded.readings.get(id);
+    if (reading === undefined || !isWanted(session, reading)) return [];
+    return bestWay(session, reading, arranging) ?? [];
+  });
+}
 
-/** The section that takes the least to get to; null where none can be gone to. */
-function checkOf(session: Session, reading: Reading, arranging: Arranging): Check | null {
+const isWanted = (session: Session, reading: Reading): boolean =>
+  !isComputed(reading) &&
+  knownNow(session, reading.id) === null &&
+  lacksTool(reading, session.equipment) === null &&
+  !isHidden(session, reading);
+
+/** In the section that waits for the least, and of those in the one that takes the least to get to. */
+function bestWay(session: Session, reading: Reading, arranging: Arranging): Later | null {
   const ways = (readIn(session.loaded.tree).get(reading.id) ?? []).flatMap(({ id }) => {
     const approach = approachTo(session, id);
-    if (approach === null || !isAllowed(session, reading, id, approach)) return [];
-    return byApproach(reading, approach, arranging) ?? [];
+    const before = approach && seenBefore(session, reading, id, approach);
+    const check = approach && checkBy(reading, approach, arranging);
+    return check === null || before === null ? [] : [{ check, before: once(before) }];
   });
-  const [best] = ways.toSorted((a, b) => a.minutes + a.wait - b.minutes - b.wait);
+  const [best] = ways.toSorted(
+    (a, b) => a.before.length - b.before.length || total(a.check) - total(b.check),
+  );
   return best ?? null;
 }
 
-const isAllowed = (session: Session, reading: Reading, section: string, approach: Approach): boolean =>
-  lackingFor(session, needsOn(approach)).length === 0 &&
-  isPowerSafe(session, reading, section, needsOn(approach));
+const total = ({ minutes, wait }: Check): number => minutes + wait;
 
-function byApproach(
+/** Each reading once, in the bands that all demands on it leave. */
+function once(before: readonly Before[]): readonly Before[] {
+  const found = new Map<string, readonly string[] | null>();
+  for (const { reading, bands } of before) {
+    const other = found.get(reading) ?? null;
+    found.set(
+      reading,
+      other === null || bands === null ? (other ?? bands) : other.filter((band) => bands.includes(band)),
+    );
+  }
+  return [...found].map(([reading, bands]) => ({ reading, bands }));
+}
+
+function checkBy(
   reading: Reading,
   { section, tasks, wants }: Approach,
   { now, minutesTo }: Arranging,

@@ -1,5 +1,5 @@
 import { type Proposals, propose } from '../next/index.ts';
-import { arrangingNow, checksNow } from './checks-now.ts';
+import { arrangingNow, checksLater, checksNow } from './checks-now.ts';
 import { openingQuestion } from './opening-question.ts';
 import type { Session } from './session.ts';
 import { suspectsOf } from './suspects-of.ts';
@@ -11,6 +11,9 @@ export function proposalsOf(session: Session): Proposals | null {
   const checks = checksNow(session);
   if (checks.length === 0) return null;
   const { belief } = suspectsOf(session);
-  const proposals = propose(belief, session.loaded.tree, checks, { arranging: arrangingNow(session) });
+  const proposals = propose(belief, session.loaded.tree, checks, {
+    later: checksLater(session),
+    arranging: arrangingNow(session),
+  });
   return proposals.ranked.length === 0 ? null : proposals;
 }
