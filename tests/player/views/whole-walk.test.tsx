@@ -126,6 +126,22 @@ describe('a remedy', () => {
   test('asks for the place as its fault does', async () => {
     await show('a remedy that asks which');
     expect(text('.parts-form label')).toBe('Which part');
+    expect(page.texts('p').join()).not.toContain('left behind');
+  });
+
+  test('says before a spare goes in what else may have died', async () => {
+    const [other] = tree.faults.slice(-1);
+    const brings = { [other?.id ?? '']: 0.5 };
+    const leaving = {
+      ...tree,
+      faults: tree.faults.map((fault) => (fault === other ? fault : { ...fault, brings })),
+    };
+    const ports = benchPorts(leaving);
+    await putOnBench(ports, leaving, ...wholeWalks['a remedy that asks which']);
+    await page.draw(<JobScreen app={createApp(ports)} id="job" />);
+    expect(page.texts('p')).toContain(
+      `Before a spare goes in, look for what this may have left behind: ${other?.is} (in 50 % of such cases).`,
+    );
   });
 });
 
