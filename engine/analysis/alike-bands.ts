@@ -5,20 +5,28 @@ import { inputsOf } from '../suspects/inputs-of.ts';
 
 /** Merges the bands of a reading that nothing on a walk tells apart, so that fewer ways need following. */
 export function alikeBands(tree: Walkable): Alike {
+  const markOf = bandMarks(tree);
+  return (reading, shares) => (shares.length < 2 ? shares : merged(shares, (band) => markOf(reading, band)));
+}
+
+/** The same text for bands of a reading that nothing on a walk tells apart. */
+export function bandMarks(tree: Walkable): (reading: string, band: string) => string {
   const told = toldApart(tree);
   const whole = new Set(
     tree.readings.flatMap((reading) =>
       reading.from === null ? [] : [reading.id, ...inputsOf(reading, tree)],
     ),
   );
-  return (reading, shares) =>
-    shares.length < 2 || whole.has(reading) ? shares : merged(shares, told.get(reading) ?? []);
+  return (reading, band) =>
+    whole.has(reading)
+      ? band
+      : (told.get(reading) ?? []).map((set) => (set.includes(band) ? '1' : '0')).join('');
 }
 
-function merged(shares: readonly Share[], told: readonly (readonly string[])[]): readonly Share[] {
+function merged(shares: readonly Share[], markOf: (band: string) => string): readonly Share[] {
   const classes = new Map<string, { readonly band: string; share: number }>();
   for (const { band, share } of shares) {
-    const mark = told.map((set) => (set.includes(band) ? '1' : '0')).join('');
+    const mark = markOf(band);
     const known = classes.get(mark);
     if (known === undefined) classes.set(mark, { band, share });
     else known.share += share;

@@ -4,7 +4,7 @@ import type { Fault } from '../model/fault.ts';
 import type { Reading } from '../model/reading.ts';
 import { type Answer, apply, entryFor, latest, openSession, questionOf, type Session } from '../run/index.ts';
 import { settingText } from '../scale/index.ts';
-import { type Drawn, type Draws, drawsOf } from '../suspects/draws.ts';
+import { type Alike, type Drawn, type Draws, drawsOf } from '../suspects/draws.ts';
 import { possibleUsually } from '../suspects/possible-usually.ts';
 import { autoAnswer, type TypedSettings } from './auto-answer.ts';
 import { typedFor } from './typed-for.ts';
@@ -25,8 +25,28 @@ interface Asked {
 
 /** A walk goes on to where the board can answer in several ways, or to its end. */
 export type Way =
-  | { readonly kind: 'fork'; readonly reading: string; readonly ways: readonly (() => Way)[] }
-  | { readonly kind: 'end'; readonly session: Session; readonly refused: string | null };
+  | {
+      readonly kind: 'fork';
+      readonly reading: string;
+      readonly ways: readonly (() => Way)[];
+      /** How likely each is; they add up to 1. */
+      readonly shares: readonly number[];
+    }
+  | {
+      readonly kind: 'end';
+      readonly session: Session;
+      readonly refused: string | null;
+      /** What came out on the way. */
+      readonly drawn: Drawn;
+    };
+
+/** How a board begins to answer. */
+export interface Begun {
+  /** What has come out already. */
+  readonly drawn?: Drawn;
+  /** Bands that need not be told apart. */
+  readonly alike?: Alike;
+}
 
 const longest = 400;
 const at = '2000-01-01T12:00:00.000+00:00';
@@ -43,10 +63,11 @@ export class FaultBoard {
     fault: Fault,
     settings: TypedSettings = {},
     board: CompiledBoard | null = null,
+    { drawn = new Map(), alike }: Begun = {},
   ) {
-    this.draws = drawsOf(tree, fault, possibleUsually(tree, fault));
+    this.draws = drawsOf(tree, fault, possibleUsually(tree, fault), alike);
     this.settings = { ...settings, ...typedSets(fault) };
-    this.start = { session: openSession(tree, { board, laterTrees: [] }), drawn: new Map(), steps: 0 };
+    this.start = { session: openSession(tree, { board, laterTrees: [] }), drawn, steps: 0 };
   }
 
   /** The walk from the symptom. */
@@ -66,7 +87,12 @@ export class FaultBoard {
           const next = this.answered({ ...here, drawn }, asked);
           return 'kind' in next ? next : this.on(next);
         });
-        return { kind: 'fork', reading: asked.reading.id, ways: along };
+        return {
+          kind: 'fork',
+          reading: asked.reading.id,
+          ways: along,
+          shares: ways.map(({ share }) => share),
+        };
       }
       if (auto === null && asked === null) break;
       const next =
@@ -76,7 +102,7 @@ export class FaultBoard {
       if ('kind' in next) return next;
       walk = next;
     }
-    return { kind: 'end', session: walk.session, refused: null };
+    return { kind: 'end', session: walk.session, refused: null, drawn: walk.drawn };
   }
 
   private answered(walk: Walk, { reading, named }: Asked): Walk | Way {
@@ -86,7 +112,7 @@ export class FaultBoard {
 
   private taken({ session, drawn, steps }: Walk, answer: Answer): Walk | Way {
     const entry = entryFor(session, answer, at);
-    if (!entry.ok) return { kind: 'end', session, refused: entry.refusal.text };
+    if (!entry.ok) return { kind: 'end', session, refused: entry.refusal.text, drawn };
     return { session: apply(session, entry.value), drawn, steps: steps + 1 };
   }
 }
