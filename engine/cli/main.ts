@@ -4,11 +4,12 @@ import type { Command } from './command.ts';
 import { cases } from './commands/cases.ts';
 import { check } from './commands/check.ts';
 import { jumpers } from './commands/jumpers.ts';
+import { practise } from './commands/practise.ts';
 import { record } from './commands/record.ts';
 import { walk } from './commands/walk.ts';
 import { write } from './commands/write.ts';
 
-const commands: Readonly<Record<string, Command>> = { check, walk, cases, record, jumpers, write };
+const commands: Readonly<Record<string, Command>> = { check, walk, cases, practise, record, jumpers, write };
 
 const usage = (): string =>
   [
