@@ -6,6 +6,7 @@ import { broadcastWindows } from './ports/broadcast-windows.ts';
 import { browserFiles } from './ports/browser-files.ts';
 import { fetchedTrees } from './ports/fetched-trees.ts';
 import { idbJobStore } from './ports/idb-job-store.ts';
+import { localPracticeShelf } from './ports/local-practice-shelf.ts';
 import { localSettings } from './ports/local-settings.ts';
 import { realBrowser } from './ports/real-browser.ts';
 import { systemClock } from './ports/system-clock.ts';
@@ -20,6 +21,7 @@ const app = createApp({
   windows: broadcastWindows(),
   settings: localSettings,
   browser: realBrowser,
+  practice: localPracticeShelf,
 });
 
 effect(() => {

@@ -10,17 +10,23 @@ export const browserFiles: Files = {
     setTimeout(() => URL.revokeObjectURL(url), 10_000);
   },
 
-  open(accept) {
-    return new Promise((resolve) => {
-      const input = document.createElement('input');
-      input.type = 'file';
-      input.accept = accept;
-      input.addEventListener('cancel', () => resolve(null));
-      input.addEventListener('change', async () => {
-        const file = input.files?.[0];
-        resolve(file === undefined ? null : { name: file.name, text: await file.text() });
-      });
-      input.click();
-    });
+  async open(accept) {
+    const [file] = await chosenFiles(accept, false);
+    return file === undefined ? null : { name: file.name, text: await file.text() };
+  },
+
+  async openAll(accept) {
+    const files = await chosenFiles(accept, true);
+    return Promise.all(files.map(async (file) => ({ name: file.name, text: await file.text() })));
   },
 };
+
+function chosenFiles(accept: string, multiple: boolean): Promise<readonly File[]> {
+  return new Promise((resolve) => {
+    const input = document.createElement('input');
+    Object.assign(input, { type: 'file', accept, multiple });
+    input.addEventListener('cancel', () => resolve([]));
+    input.addEventListener('change', () => resolve([...(input.files ?? [])]));
+    input.click();
+  });
+}

@@ -6,10 +6,11 @@ interface SavedFile {
   readonly text: string;
 }
 
-/** Keeps what was saved; `next` is what the next `open` brings. */
+/** Keeps what was saved; `next` is what the next `open` brings, and `nextAll` the next `openAll`. */
 export interface FakeFiles extends Files {
   readonly saved: SavedFile[];
   next: { readonly name: string; readonly text: string } | null;
+  nextAll: readonly { readonly name: string; readonly text: string }[];
 }
 
 export function fakeFiles(): FakeFiles {
@@ -17,11 +18,15 @@ export function fakeFiles(): FakeFiles {
   return {
     saved,
     next: null,
+    nextAll: [],
     save(name, type, text) {
       saved.push({ name, type, text });
     },
     async open() {
       return this.next;
+    },
+    async openAll() {
+      return this.nextAll;
     },
   };
 }

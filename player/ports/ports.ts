@@ -2,6 +2,7 @@ import type { Browser } from './browser.ts';
 import type { Clock } from './clock.ts';
 import type { Files } from './files.ts';
 import type { JobStore } from './job-store.ts';
+import type { PracticeShelf } from './practice-shelf.ts';
 import type { SettingsStore } from './settings-store.ts';
 import type { Trees } from './trees.ts';
 import type { Windows } from './windows.ts';
@@ -15,4 +16,5 @@ export interface Ports {
   readonly windows: Windows;
   readonly settings: SettingsStore;
   readonly browser: Browser;
+  readonly practice: PracticeShelf;
 }

@@ -11,6 +11,18 @@ export const realBrowser: Browser = {
     const bytes = crypto.getRandomValues(new Uint8Array(12));
     return Array.from(bytes, (byte) => letters[byte % letters.length]).join('');
   },
+  newSeed() {
+    return crypto.getRandomValues(new Uint32Array(1))[0] ?? 0;
+  },
+  addressOf: (place) => `${location.href.replace(/#.*$/, '')}#${place}`,
+  async copy(text) {
+    try {
+      await navigator.clipboard.writeText(text);
+      return true;
+    } catch {
+      return false;
+    }
+  },
   place: () => location.hash.replace(/^#/, ''),
   go(place, how) {
     if (how === 'push') location.hash = place;

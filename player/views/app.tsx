@@ -11,6 +11,11 @@ const InstrumentsScreen = lazyScreen(
   async () => (await import('./instruments/instruments-screen.tsx')).InstrumentsScreen,
 );
 const JobScreen = lazyScreen(async () => (await import('./job/job-screen.tsx')).JobScreen);
+const PractiseScreen = lazyScreen(
+  async () => (await import('./practice/practise-screen.tsx')).PractiseScreen,
+);
+const DrillScreen = lazyScreen(async () => (await import('./practice/drill-screen.tsx')).DrillScreen);
+const DebriefScreen = lazyScreen(async () => (await import('./practice/debrief-screen.tsx')).DebriefScreen);
 const RecordScreen = lazyScreen(async () => (await import('./record/record-screen.tsx')).RecordScreen);
 
 /** The screen that the address names. */
@@ -30,6 +35,12 @@ export function AppView({ app }: { readonly app: App }): JSX.Element {
       return <JobScreen key={key} app={app} id={route.id} />;
     case 'record':
       return <RecordScreen key={key} app={app} id={route.id} />;
+    case 'practise':
+      return <PractiseScreen app={app} />;
+    case 'drill':
+      return <DrillScreen key={key} app={app} code={route.code} />;
+    case 'debrief':
+      return <DebriefScreen key={key} app={app} code={route.code} />;
     case 'nowhere':
       return <NowhereScreen app={app} place={route.place} />;
   }

@@ -15,10 +15,15 @@ export function BenchScreen({ app }: { readonly app: App }): JSX.Element {
     <Shell app={app} title="">
       <main class="page">
         <h1 class="statement">From a dead board, check by check, to a proven repair.</h1>
-        <a class="action action-main door" href="#/symptoms" aria-keyshortcuts="Enter">
-          <span>Mend a board</span>
-          <KeyHint keys="Enter" />
-        </a>
+        <nav class="doors" aria-label="Ways in">
+          <a class="action action-main door" href="#/symptoms" aria-keyshortcuts="Enter">
+            <span>Mend a board</span>
+            <KeyHint keys="Enter" />
+          </a>
+          <a class="action door" href="#/practise">
+            Practise
+          </a>
+        </nav>
         <section aria-labelledby="on-the-bench">
           <div class="section-head">
             <h2 id="on-the-bench">On the bench</h2>

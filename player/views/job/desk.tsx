@@ -1,7 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
 import type { OpenJob } from '../../models/open-job.ts';
 import { Action } from '../../parts/action.tsx';
+import { useDeskHeight } from '../use-desk-height.ts';
 
 interface DeskProps {
   readonly job: OpenJob;
@@ -12,18 +12,7 @@ interface DeskProps {
 
 /** Where the answer is given: it stays at the foot of the screen, so that field and main action never move. */
 export function Desk({ job, children, foot }: DeskProps): JSX.Element {
-  const desk = useRef<HTMLElement>(null);
-  useEffect(() => {
-    const node = desk.current;
-    if (node === null || typeof ResizeObserver === 'undefined') return;
-    const root = document.documentElement.style;
-    const observer = new ResizeObserver(() => root.setProperty('--desk', `${node.offsetHeight}px`));
-    observer.observe(node);
-    return () => {
-      observer.disconnect();
-      root.removeProperty('--desk');
-    };
-  }, []);
+  const desk = useDeskHeight();
   return (
     <section class="desk" ref={desk} aria-label="Answer">
       <div class="graduated" aria-hidden="true" />

@@ -3,7 +3,7 @@ import type { ComponentChildren, JSX } from 'preact';
 import type { App } from '../../models/app.ts';
 import { KeyHint } from '../../parts/key-hint.tsx';
 import { useKeys } from '../../parts/use-keys.ts';
-import { HelpSheet } from './help-sheet.tsx';
+import { HelpSheet, type KeyLine } from './help-sheet.tsx';
 import { LookSheet } from './look-sheet.tsx';
 import { Wordmark } from './wordmark.tsx';
 
@@ -13,11 +13,13 @@ interface ShellProps {
   readonly title: string;
   /** Stands in the middle of the head: which board this is. */
   readonly head?: ComponentChildren;
+  /** Keys of this screen, where they are not those of a job. */
+  readonly keys?: readonly KeyLine[];
   readonly children: ComponentChildren;
 }
 
 /** The frame of every screen. */
-export function Shell({ app, title, head, children }: ShellProps): JSX.Element {
+export function Shell({ app, title, head, keys, children }: ShellProps): JSX.Element {
   const sheet = useSignal<'look' | 'help' | null>(null);
   const close = () => {
     sheet.value = null;
@@ -40,7 +42,7 @@ export function Shell({ app, title, head, children }: ShellProps): JSX.Element {
       <div class="graduated" aria-hidden="true" />
       {children}
       {sheet.value === 'look' && <LookSheet preferences={app.preferences} onClose={close} />}
-      {sheet.value === 'help' && <HelpSheet onClose={close} />}
+      {sheet.value === 'help' && <HelpSheet keys={keys} onClose={close} />}
     </div>
   );
 }

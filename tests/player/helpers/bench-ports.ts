@@ -6,6 +6,7 @@ import { fakeBrowser } from '../../../player/ports/fake-browser.ts';
 import { fakeClock } from '../../../player/ports/fake-clock.ts';
 import { fakeFiles } from '../../../player/ports/fake-files.ts';
 import { memoryJobStore } from '../../../player/ports/memory-job-store.ts';
+import { memoryPracticeShelf } from '../../../player/ports/memory-practice-shelf.ts';
 import type { Ports } from '../../../player/ports/ports.ts';
 import type { Fetched, Trees } from '../../../player/ports/trees.ts';
 import type { Moved, Windows } from '../../../player/ports/windows.ts';
@@ -54,5 +55,6 @@ export function benchPorts(...trees: readonly CompiledTree[]) {
       write: (name: string, value: string) => void settings.set(name, value),
     },
     browser: fakeBrowser(),
+    practice: memoryPracticeShelf(),
   } satisfies Ports;
 }

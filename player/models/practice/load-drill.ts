@@ -1,0 +1,20 @@
+import type { Drill } from '../../../engine/practice/drill.ts';
+import { planOfCode, startDrill } from '../../../engine/practice/index.ts';
+import type { Ports } from '../../ports/ports.ts';
+import type { Fetched } from '../../ports/trees.ts';
+import { keptDrill } from './kept-drill.ts';
+import { practiceBoard } from './practice-board.ts';
+
+/** The drill of a code, as far as it was played on this device. */
+export async function loadDrill({ trees, practice }: Ports, code: string): Promise<Fetched<Drill>> {
+  const plan = planOfCode(code);
+  if (!plan.ok) return { ok: false, why: plan.problem };
+  const laidOut = await practiceBoard(trees, plan.value.tree);
+  if (!laidOut.ok) return laidOut;
+  const { tree, board } = laidOut.value;
+  if (!tree.digest.startsWith(plan.value.digest)) {
+    const why = `The tree "${tree.title}" has been changed since this code was made, and its boards with it`;
+    return { ok: false, why };
+  }
+  return { ok: true, value: { ...startDrill(plan.value, tree, board), ...keptDrill(practice, code)?.drill } };
+}
