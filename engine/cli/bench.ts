@@ -6,6 +6,10 @@ export interface Bench {
   readonly ask: (prompt: string) => Promise<string | null>;
   /** Whether somebody sits at the keyboard. */
   readonly interactive: boolean;
+  /** One line at the terminal that each call writes anew; null takes it away. Nothing where nobody watches. */
+  readonly status: (text: string | null) => void;
+  /** Does work that somebody may end early (Ctrl C): `stopped` lets the world in and says whether that was asked for. */
+  readonly stoppable: <Value>(work: (stopped: () => Promise<boolean>) => Promise<Value>) => Promise<Value>;
   /** Columns of the terminal. */
   readonly width: number;
   readonly now: () => Date;

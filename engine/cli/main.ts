@@ -3,6 +3,7 @@ import { type Bench, CannotRun, type ExitCode, exit } from './bench.ts';
 import type { Command } from './command.ts';
 import { cases } from './commands/cases.ts';
 import { check } from './commands/check.ts';
+import { figures } from './commands/figures.ts';
 import { jumpers } from './commands/jumpers.ts';
 import { practise } from './commands/practise.ts';
 import { record } from './commands/record.ts';

@@ -1,6 +1,7 @@
 import { open, readdir, readFile, rename, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { createInterface, type Interface } from 'node:readline/promises';
+import { setImmediate } from 'node:timers/promises';
 import type { Bench } from './bench.ts';
 
 /** The real terminal, disk and clock. `close` lets the process end. */
@@ -15,6 +16,10 @@ export function nodeBench(): Bench & { readonly close: () => void } {
       return Promise.race([lines.question(prompt), ended]);
     },
     interactive: process.stdin.isTTY === true,
+    status: (text) => {
+      if (process.stderr.isTTY) process.stderr.write(`\r\x1b[K${text ?? ''}`);
+    },
+    stoppable,
     width: Math.max(40, Math.min(process.stdout.columns ?? 80, 100)),
     now: () => new Date(),
     readText: (path) => readFile(path, 'utf8'),
@@ -28,6 +33,22 @@ export function nodeBench(): Bench & { readonly close: () => void } {
     markdownUnder,
     close: () => lines?.close(),
   };
+}
+
+async function stoppable<Value>(work: (stopped: () => Promise<boolean>) => Promise<Value>): Promise<Value> {
+  let asked = false;
+  const ask = (): void => {
+    asked = true;
+  };
+  process.on('SIGINT', ask);
+  try {
+    return await work(async () => {
+      await setImmediate();
+      return asked;
+    });
+  } finally {
+    process.off('SIGINT', ask);
+  }
 }
 
 async function writeText(path: string, text: string): Promise<void> {

@@ -30,6 +30,9 @@ each kept in the job file before the next question. A job goes on with the tree
 it was begun with. Where that hands it over to another tree, the other's file is
 looked for beside the one named here, and kept with the job.
 
+At the keyboard, suspects tells what the board may have and which readings say so,
+next the check that would tell most for its minutes, and ? everything else.
+
   --job FILE          the job, made if there is none. Without it, a walk at the
                       keyboard makes a new file in this folder, and a scripted
                       walk keeps nothing

@@ -30,11 +30,7 @@ export function proposalBlock(
     ...reasons(best, names).map((line) => hanging(line, width)),
     ...(beside.length === 0 ? [] : [hanging(`else: ${beside.join('; ')}`, width)]),
     hanging(leftText(proposals), width),
-    ...(best.check.section === null
-      ? []
-      : [
-          hanging(`detour ${best.check.reading.id}, to go there; the tree's own order stays as it is`, width),
-        ]),
+    ...wayText(session, best).map((line) => hanging(line, width)),
   ].join('\n');
 }
 
@@ -53,6 +49,14 @@ const whereText = ({ loaded, position }: Session, { check }: Proposal): string =
   if (check.section === null || check.section === position.section?.id) return '';
   return `, in "${loaded.sections.get(check.section)?.title ?? check.section}"`;
 };
+
+/** How to get there. */
+function wayText({ position }: Session, { check: { section, reading } }: Proposal): readonly string[] {
+  if (section === null) return [];
+  return section === position.section?.id
+    ? ['it is asked for in this section anyway']
+    : [`detour ${reading.id}, to go there; the tree's own order stays as it is`];
+}
 
 function changesText({ check: { changes } }: Proposal): readonly string[] {
   const texts = Object.entries(changes).map(([condition, value]) => `${condition} ${value.toUpperCase()}`);
