@@ -1,6 +1,7 @@
 /** What can be opened over a job. */
 export type DialogName =
   | { readonly dialog: 'more' }
+  | { readonly dialog: 'suspects' }
   | { readonly dialog: 'note' }
   | { readonly dialog: 'todo' }
   | { readonly dialog: 'cannot-read' }

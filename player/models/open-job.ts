@@ -16,6 +16,8 @@ import { bringTree } from './bring-tree.ts';
 import type { DialogName } from './dialog-name.ts';
 import { keptEquipment, sameEquipment } from './kept-equipment.ts';
 import { newerTree } from './newer-tree.ts';
+import { fetchRankJob } from './rank-job.ts';
+import { createRanking, type Ranking } from './ranking.ts';
 import { storeProblemWords } from './store-problem-words.ts';
 import { summaryOf } from './summary-of.ts';
 
@@ -50,6 +52,7 @@ export interface OpenJob {
   readonly newerThere: Signal<boolean>;
   /** This bench has other instruments than the job was walked with so far. */
   readonly otherBench: Signal<boolean>;
+  readonly ranking: Ranking;
   /** An entry is on its way to the store. */
   readonly writing: ReadonlySignal<boolean>;
   load(): Promise<void>;
@@ -79,6 +82,8 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
   const writing = signal(false);
   const newerThere = signal(false);
   const otherBench = signal(false);
+  const walked = computed(() => (state.value.state === 'ready' ? state.value.session : null));
+  const ranking = createRanking(walked, ports.clock, fetchRankJob);
 
   /** Moves the screen on. What is typed stays only as long as the same thing is asked for; whether the board fails or runs
    *  stays as it was last said here, until an entry says otherwise. */
@@ -171,13 +176,17 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
     dialog,
     newerThere,
     otherBench,
+    ranking,
     writing,
     askAgain: computed(
       () => state.value.state === 'ready' && fromEarlierDay(state.value.session, ports.clock.now()),
     ),
     load,
     answer,
-    dispose: stop,
+    dispose() {
+      stop();
+      ranking.dispose();
+    },
   };
 }
 

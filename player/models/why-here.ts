@@ -3,11 +3,15 @@ import type { Inline } from '../../engine/model/prose.ts';
 import type { CheckSection, Outcome } from '../../engine/model/section.ts';
 import { latest, nameHere, type Position, type Session } from '../../engine/run/index.ts';
 import { bandWords } from './band-words.ts';
+import { inSentence } from './in-sentence.ts';
+import { stillWrong } from './still-wrong.ts';
 
 /** Why the walk stands at this step: a sentence, and what the author remarked on the way. */
 export interface WhyHere {
   readonly text: string;
   readonly remark: readonly Inline[];
+  /** A proof failed: it must not be passed over. */
+  readonly loud?: boolean;
 }
 
 /** Says why this step follows the one before; null at the first step. */
@@ -20,6 +24,9 @@ export function whyHere(session: Session): WhyHere | null {
   );
   if (last?.kind === 'went')
     return { text: `You came here from "${before.section.title}" on purpose`, remark: [] };
+  if (last?.kind === 'detoured')
+    return { text: `A detour from "${before.section.title}": it is quicker from here`, remark: [] };
+  if (last?.kind === 'returned') return { text: 'Back from the detour', remark: [] };
   switch (before.section.kind) {
     case 'check':
       return afterCheck(session, before.section, bandsTaken(session, before, last));
@@ -84,14 +91,19 @@ function afterFault(session: Session, phase: string): WhyHere | null {
   const done = session.position.remedies.at(-1);
   const is = session.loaded.faults.get(done?.fault ?? '')?.is ?? '';
   if (!phase.startsWith('proof') || done === undefined) return null;
+  const still = stillWrong(session);
   if (done.effect === 'no effect') {
+    const proof = still === null ? `The proof failed: "${is}"` : `${still}: "${is}"`;
     return {
-      text: `The proof failed: "${is}" was not the cause, or not the only one. It steps aside`,
+      text: `${proof} was not the cause, or not the only one. It steps aside`,
       remark: [],
+      loud: true,
     };
   }
   if (done.effect === 'more is wrong') {
-    return { text: `Something came right, but not all: "${is}" was not the only fault`, remark: [] };
+    const proof =
+      still === null ? 'Something came right, but not all' : `Something came right, but ${inSentence(still)}`;
+    return { text: `${proof}: "${is}" was not the only fault`, remark: [], loud: true };
   }
   return null;
 }

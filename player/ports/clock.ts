@@ -4,4 +4,6 @@ export interface Clock {
   now(): string;
   /** Calls back about once in `seconds`, until the returned function is called. */
   every(seconds: number, tick: () => void): () => void;
+  /** Calls back once what is due has been drawn and nothing else waits. */
+  idle(work: () => void): void;
 }

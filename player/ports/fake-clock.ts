@@ -15,6 +15,7 @@ export function fakeClock(start = '2031-04-05T18:30:00+02:00', offset = 120): Fa
       ticks.add(tick);
       return () => ticks.delete(tick);
     },
+    idle: queueMicrotask,
     forward(minutes) {
       time += minutes * 60_000;
       for (const tick of ticks) tick();

@@ -27,6 +27,20 @@ export function JobHead({ app, job, session, board }: JobHeadProps): JSX.Element
         <span class="unseen">Time at the bench, hours and minutes: </span>
         {clockText(minutes)}
       </span>
+      {session.closed === null && (
+        <button
+          type="button"
+          class="action action-quiet head-suspects"
+          onClick={() => (job.dialog.value = { dialog: 'suspects' })}
+        >
+          Suspects
+          {job.ranking.proposal.value !== null && (
+            <span class="head-quicker">
+              <span class="unseen">, and a quicker check</span>
+            </span>
+          )}
+        </button>
+      )}
       <a class="action action-quiet" href={`#${placeOfRoute({ screen: 'record', id: job.id })}`}>
         Record
       </a>

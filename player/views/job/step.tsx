@@ -29,7 +29,7 @@ export function StepHead({ session, title, hasField = false, why = true }: StepH
   return (
     <>
       {because !== null && (
-        <p class="why">
+        <p class={because.loud ? 'why why-loud' : 'why'}>
           {because.text}.{' '}
           {because.remark.length > 0 && (
             <em>

@@ -12,6 +12,7 @@ import { Sheets } from './sheets/sheets.tsx';
 import type { StepProps } from './step-props.ts';
 import { AgainStep } from './steps/again-step.tsx';
 import { stepViews } from './steps/index.ts';
+import { Guidance } from './suspects/guidance.tsx';
 import { walkKeys } from './walk-keys.ts';
 
 interface WalkProps {
@@ -24,7 +25,7 @@ interface WalkProps {
 export function Walk({ app, job, session }: WalkProps): JSX.Element {
   const question = questionOf(session);
   const board = session.entries.find((entry) => entry.kind === 'opened')?.board ?? '';
-  useKeys(walkKeys(job, question));
+  useKeys(walkKeys(job, session, question));
   const Step = stepViews[question.ask] as ComponentType<StepProps<Question['ask']>>;
   return (
     <Shell app={app} title={board} head={<JobHead app={app} job={job} session={session} board={board} />}>
@@ -32,6 +33,7 @@ export function Walk({ app, job, session }: WalkProps): JSX.Element {
         <main class={`walk${session.board?.pictures.length ? ' walk-pictured' : ''}`}>
           <JobNotice app={app} job={job} session={session} />
           <BenchOffers app={app} job={job} session={session} />
+          <Guidance job={job} session={session} />
           {job.askAgain.value ? (
             <AgainStep job={job} session={session} />
           ) : (

@@ -92,7 +92,7 @@ describe('whyHere()', () => {
 
   test('says that a proof failed', () => {
     const failed = at('nothing', '5', '4.5', 'acknowledge', '0', 'remedied', '0', 'none');
-    expect(whyHere(failed)?.text).toContain('The proof failed: "The crystal is cracked"');
+    expect(whyHere(failed)?.text).toContain('"The crystal is cracked" was not the cause');
   });
 });
 

@@ -15,6 +15,8 @@ import { readingRows } from '../../../models/reading-rows.ts';
 import { asShown } from '../../../parts/as-shown.ts';
 import { Ledger } from '../../../parts/ledger.tsx';
 import { SettingList } from '../setting-list.tsx';
+import { ProposalCard } from '../suspects/proposal-card.tsx';
+import { SuspectsPanel } from '../suspects/suspects-panel.tsx';
 import { FaultList } from './fault-list.tsx';
 import { OpenWork } from './open-work.tsx';
 import { ReadingList } from './reading-list.tsx';
@@ -34,8 +36,8 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
   const open = globalThis.matchMedia?.(wide).matches ?? true;
   const rows = readingRows(session);
   const standings = faultStandings(session);
-  const possible = standings.filter(({ state }) => state === 'possible');
-  const ruledOut = standings.filter(({ state }) => state === 'ruled out');
+  const listed = new Set(job.ranking.suspects.value?.first.map(({ id }) => id));
+  const ruledOut = standings.filter(({ state, fault }) => state === 'ruled out' && !listed.has(fault.id));
   const tried = standings.filter(({ state }) => state === 'mended' || state === 'put aside');
   const path = pathOf(session.position);
   const work = openWorkOf(session.entries);
@@ -54,17 +56,18 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
           </ul>
         </Ledger>
       )}
+      {session.closed === null && standings.length > 0 && (
+        <Ledger title="Suspects" open={open}>
+          <ProposalCard job={job} />
+          <SuspectsPanel job={job} session={session} />
+        </Ledger>
+      )}
       <Ledger title="Read so far" count={rows.length} open={open}>
         <ReadingList
           rows={rows}
           onRetake={(reading, of) => (job.dialog.value = { dialog: 'retake', reading, of })}
         />
       </Ledger>
-      {possible.length > 0 && (
-        <Ledger title="Still possible" count={possible.length} open={open && possible.length <= 8}>
-          <FaultList session={session} standings={possible} />
-        </Ledger>
-      )}
       {ruledOut.length > 0 && (
         <Ledger title="Ruled out" count={ruledOut.length} open={open && ruledOut.length <= 8}>
           <FaultList session={session} standings={ruledOut} />

@@ -10,6 +10,7 @@ import { RetakeSheet } from './retake-sheet.tsx';
 import { RunsSheet } from './runs-sheet.tsx';
 import { SettingsSheet } from './settings-sheet.tsx';
 import type { SheetProps } from './sheet-props.ts';
+import { SuspectsSheet } from './suspects-sheet.tsx';
 import { TwinSheet } from './twin-sheet.tsx';
 import { UndoneSheet } from './undone-sheet.tsx';
 import {
@@ -24,6 +25,7 @@ import {
 
 const sheets: { readonly [Name in DialogName['dialog']]: ComponentType<SheetProps<Name>> } = {
   more: MoreSheet,
+  suspects: SuspectsSheet,
   note: NoteSheet,
   todo: TodoSheet,
   'cannot-read': CannotReadSheet,

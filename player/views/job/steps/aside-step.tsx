@@ -13,10 +13,12 @@ export function AsideStep({ job, session, question }: StepProps<'aside'>): JSX.E
         <StepHead session={session} title={question.section.title} />
         <p class="task">This fault was tried or put aside, and something is still wrong.</p>
         <p>
-          Look at what is still possible beside the work, and go on at the check that would tell those apart.
-          A reading that fits nothing is worth taking again: look first whether the tip touched the right
-          point.
+          The suspects are ranked again. Go on at the check that would tell the likeliest apart. A reading
+          that fits nothing is worth taking again: look first whether the tip touched the right point.
         </p>
+        <Action keys="Alt U" onAct={() => (job.dialog.value = { dialog: 'suspects' })}>
+          Show the suspects
+        </Action>
       </StepBody>
       <Desk
         job={job}
