@@ -19,16 +19,18 @@ export function sightingsOf(session: Session): readonly Sighting[] {
     const words = wordsOn(session, reading.id).filter(
       (word) => isTold(word) && !(isOpen && word.remedies >= remedies.length),
     );
-    return countingWords(session, words).map((word) => ({
-      at: reading.from === null ? word.entry : word.entry + 0.5,
-      sighting: {
-        reading: reading.id,
-        bands: word.observation === null ? alike(word.bands) : weightsOf(word.observation),
-        board: word.board,
-        alsoPresent: mendedSince(session, word),
-        entry: word.entry,
-      },
-    }));
+    return countingWords(session, words).flatMap((chain) =>
+      chain.map((word, at) => ({
+        at: reading.from === null ? word.entry : word.entry + 0.5,
+        sighting: {
+          reading: reading.id,
+          bands: weightsOf(word, chain.slice(0, at)),
+          board: word.board,
+          alsoPresent: mendedSince(session, word),
+          entry: word.entry,
+        },
+      })),
+    );
   });
   return sightings.toSorted((a, b) => a.at - b.at).map(({ sighting }) => sighting);
 }
@@ -43,7 +45,7 @@ export function mendedSince(session: Session, { remedies }: Pick<Known, 'remedie
 }
 
 /** The last word, and those that it was taken again beside, for each state of the board. */
-function countingWords(session: Session, words: readonly Known[]): readonly Known[] {
+function countingWords(session: Session, words: readonly Known[]): readonly (readonly Known[])[] {
   const counting = new Map<string, readonly Known[]>();
   for (const word of words) {
     const state = [word.board, ...mendedSince(session, word)].join('\n');
@@ -51,24 +53,50 @@ function countingWords(session: Session, words: readonly Known[]): readonly Know
     const isAgain = entry?.kind === 'retaken' && entry.observation.reading === word.reading;
     counting.set(state, isAgain ? [...(counting.get(state) ?? []), word] : [word]);
   }
-  return [...counting.values()].flat();
+  return [...counting.values()];
 }
 
 /** How well each band goes with an observation. Where the instrument leaves it in doubt, the part of what is possible in each
  *  band, whatever the decision rule makes of it. */
-function weightsOf({ understood, doubt, bands }: Observation): readonly Share[] {
-  if (understood.kind === 'tries') return countWeights(understood.good, understood.of);
-  const inDoubt = doubt?.shares.filter(({ share }) => share > 0) ?? [];
+function weightsOf({ bands, observation }: Known, before: readonly Known[]): readonly Share[] {
+  const count = countOf(observation);
+  if (count !== null)
+    return countWeights(
+      count,
+      before.flatMap((word) => countOf(word.observation) ?? []),
+    );
+  const inDoubt = observation?.doubt?.shares.filter(({ share }) => share > 0) ?? [];
   return inDoubt.length > 1 ? inDoubt : alike(bands);
 }
 
+const countOf = (observation: Observation | null): Count | null =>
+  observation?.understood.kind === 'tries' ? observation.understood : null;
+
 const alike = (bands: readonly string[]): readonly Share[] => bands.map((band) => ({ band, share: 1 }));
 
-/** How likely a count is where something never works, always does, or works now and then, no rate being likelier than another:
- *  then each count from 0 to `of` is as likely as the others, ∫ C(n,k) p^k (1−p)^(n−k) dp = 1 / (n + 1). */
-const countWeights = (good: number, of: number): readonly Share[] =>
-  [
-    { band: 'never', share: good === 0 ? 1 : 0 },
-    { band: 'sometimes', share: 1 / (of + 1) },
-    { band: 'always', share: good === of ? 1 : 0 },
+interface Count {
+  readonly good: number;
+  readonly of: number;
+}
+
+/**
+ * How likely a count is where something never works, always does, or works now and then with a rate that no one knows: none is likelier
+ * than another at first, and what was counted before tells more of it (Laplace's rule of succession).
+ *
+ *      P(next one good | k of n were good) = (k + 1) / (n + 2)          so 10 of 10: 1/2 · 2/3 · … · 10/11 = 1/11
+ */
+function countWeights({ good, of }: Count, before: readonly Count[]): readonly Share[] {
+  const never = good === 0 ? 1 : 0;
+  const always = good === of ? 1 : 0;
+  if (never + always === 0) return [{ band: 'sometimes', share: 1 }];
+  const goodBefore = before.reduce((sum, count) => sum + count.good, 0);
+  const all = before.reduce((sum, count) => sum + count.of, 0);
+  const alikeBefore = good > 0 ? goodBefore : all - goodBefore;
+  let sometimes = 1;
+  for (let at = 0; at < of; at++) sometimes *= (alikeBefore + at + 1) / (all + at + 2);
+  return [
+    { band: 'never', share: never },
+    { band: 'sometimes', share: sometimes },
+    { band: 'always', share: always },
   ].filter(({ share }) => share > 0);
+}

@@ -241,3 +241,24 @@ describe('a board that has none of the faults', () => {
     expect(shares).toEqual(believe(tree, []).shares.map((one) => expect.closeTo(one, 12)));
   });
 });
+
+describe('a fault that comes and goes', () => {
+  test('says nothing while the board runs, when readings come as on a healthy board', () => {
+    const tree: BeliefTree = {
+      readings: [readingOf('post', 'none *runs')],
+      faults: [
+        faultOf('socket', { post: 'none' }, { comes: 'sometimes' }),
+        faultOf('crystal', { post: 'none' }),
+      ],
+      odds: { ...odds, unlisted: 0 },
+    };
+    const failing = sightingOf('post', 'none');
+    const [socket, crystal] = believe(tree, [
+      failing,
+      sightingOf('post', 'runs', { board: 'running' }),
+    ]).shares;
+    // 0.99 · 0.99 against 0.99 · 0.01.
+    expect((socket ?? 0) / (crystal ?? 1)).toBeCloseTo(99, 9);
+    expect(believe(tree, [failing]).shares).toEqual([0.5, 0.5, 0]);
+  });
+});
