@@ -41,8 +41,8 @@ export interface Debrief {
   readonly waited: number;
   /** Those of `minutes` that were spent until the fault was named for the first time: to be held against the next two. */
   readonly checking: number;
-  /** What always taking the best next check takes on this very board until one suspect is left; null where it leaves several. */
-  readonly best: number | null;
+  /** What always taking the best next check takes on this very board until the evidence is enough, or nothing tells more. */
+  readonly best: number;
   /** What the tree's own order takes on this very board to a fault; null where it leads to none. */
   readonly along: number | null;
   /** When the evidence was enough to name it, and the minutes of checks after that. */

@@ -29,17 +29,20 @@ export function minutesAlong(drill: Drill): number | null {
   return null;
 }
 
-/** Minutes, waits apart, that always taking the best next check takes on this very board until the evidence is enough; null where
- *  nothing tells any more before. */
-export function minutesProposed(drill: Drill): number | null {
+/** A next check that promises less, in bits, is not worth taking. */
+const leastBits = 0.02;
+
+/** Minutes, waits apart, that always taking the best next check takes on this very board until the evidence is enough, or nothing
+ *  that can be taken tells more. */
+export function minutesProposed(drill: Drill): number {
   let at = anew(drill, 'free');
   for (let step = 0; step < longest; step += 1) {
     const belief = beliefOf(at);
-    if (enoughAt(belief, at.tree)) return at.minutes;
+    if (enoughAt(belief, at.tree)) break;
     const arranging = { ...groundOf(at).arranging, now: at.conditions };
     const [best] = propose(belief, at.tree, safeChecks(at), { arranging, lookAhead: 3 }).ranked;
-    if (best === undefined) return null;
+    if (best === undefined || best.bits < leastBits) break;
     at = measure(at, best.check.reading.id, { heeded: true });
   }
-  return null;
+  return at.minutes;
 }

@@ -24,7 +24,7 @@ export interface DrillResult {
   readonly minutes: number;
   readonly waited: number;
   readonly checking: number;
-  readonly best: number | null;
+  readonly best: number;
   readonly along: number | null;
   readonly checks: number;
   /** Checks that told nothing. */

@@ -44,7 +44,7 @@ export function resultTable(results: readonly DrillResult[]): string {
         one.outcome,
         one.rightAtFirst ? 'yes' : 'no',
         String(one.minutes),
-        one.best === null ? '-' : String(one.best),
+        String(one.best),
         String(one.hints),
         String(one.passedOver),
         String(one.harm),

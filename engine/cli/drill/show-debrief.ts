@@ -33,10 +33,7 @@ const minutesBlock = ({ minutes, waited, checking, best, along }: Debrief): stri
   columns([
     ['minutes in all', `${minutes}${waited > 0 ? `, and ${waited} of waiting` : ''}`],
     ['on checks until a fault was named', String(checking)],
-    [
-      'the best next check each time, on this board',
-      best === null ? 'leaves several suspects' : String(best),
-    ],
+    ['the best next check each time, on this board', String(best)],
     ["the tree's own order, on this board", along === null ? 'comes to no fault' : String(along)],
   ]);
 
