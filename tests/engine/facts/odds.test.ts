@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { compileTree } from '../../../engine/compile.ts';
+import { problemsOfCompiledTree } from '../../../engine/job/validate-job.ts';
 import { usualOdds } from '../../../engine/model/odds.ts';
 import { factsOf, sharedOf } from './facts-of.ts';
 
@@ -192,6 +193,21 @@ describe('a compiled tree', () => {
     expect(said?.odds).toEqual({ ...usualOdds, slip: 0.03 });
     expect(said?.digest).not.toBe(compiled()?.digest);
     expect(said?.digest).not.toBe(compiled({ odds: 'odds: { slip: 4 % }' })?.digest);
+  });
+
+  test('with odds, faults brought along and families keeps to its schema, and breaks it with shares that are none', () => {
+    const full = compiled({
+      odds: 'odds: { slip: 3 % }',
+      spike: 'family: supply, brings: { dead_chip: 30 % }',
+    });
+    expect(full?.faults[0]).toMatchObject({ family: 'supply', brings: { dead_chip: 0.3 } });
+    expect(problemsOfCompiledTree(full)).toEqual([]);
+    const [spike, ...others] = full?.faults ?? [];
+    expect(
+      problemsOfCompiledTree({ ...full, faults: [{ ...spike, brings: { dead_chip: 30 } }, ...others] }),
+    ).not.toEqual([]);
+    expect(problemsOfCompiledTree({ ...full, odds: { ...full?.odds, slip: 0 } })).not.toEqual([]);
+    expect(problemsOfCompiledTree({ ...full, odds: { slip: 0.02 } })).not.toEqual([]);
   });
 
   test('is another tree by what a fault brings along, and the same by what family it is of', () => {
