@@ -8,9 +8,20 @@ export interface Item {
   readonly before: readonly { readonly item: number; readonly columns: ReadonlySet<number> }[];
 }
 
+/** Items that wait for the same. */
+interface Family {
+  readonly before: Item['before'];
+  readonly members: readonly number[];
+}
+
+export interface Row {
+  readonly items: readonly Item[];
+  readonly families: readonly Family[];
+}
+
 /** Checks that can be taken now, and after them those that can be taken later, as one row that refers to itself by number. What
  *  must be seen before a later one is among the row; a later one of which something is not falls out. */
-export function itemsOf(checks: readonly Check[], later: readonly Later[]): readonly Item[] {
+export function rowOf(checks: readonly Check[], later: readonly Later[]): Row {
   const reachable = reachableOf(checks, later);
   const all = [...checks, ...reachable.map(({ check }) => check)];
   const places = new Map(all.map(({ reading }, at) => [reading.id, at]));
@@ -34,7 +45,22 @@ export function itemsOf(checks: readonly Check[], later: readonly Later[]): read
       };
     }),
   }));
-  return [...open, ...locked];
+  const items = [...open, ...locked];
+  return { items, families: familiesOf(items) };
+}
+
+function familiesOf(items: readonly Item[]): readonly Family[] {
+  const families = new Map<string, { readonly before: Item['before']; readonly members: number[] }>();
+  for (const [at, { before }] of items.entries()) {
+    const key = before
+      .map(({ item, columns }) => `${item}:${[...columns]}`)
+      .toSorted()
+      .join(' ');
+    const others = families.get(key);
+    if (others === undefined) families.set(key, { before, members: [at] });
+    else others.members.push(at);
+  }
+  return [...families.values()];
 }
 
 function reachableOf(checks: readonly Check[], later: readonly Later[]): readonly Later[] {

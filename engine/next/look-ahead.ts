@@ -24,9 +24,9 @@ export function lookAhead(tables: Tables, bands: Float64Array, first: First, set
   const { start, checks, shares, groups } = tables;
   const after = new Float64Array(shares.length);
   const gains = emptyGains(tables);
-  const takes = Float64Array.from({ length: checks }, (_, second) =>
-    second === first.check ? Number.POSITIVE_INFINITY : first.minutesThen(second),
-  );
+  const takes = new Float64Array(checks);
+  for (let second = 0; second < checks; second += 1) takes[second] = first.minutesThen(second);
+  takes[first.check] = Number.POSITIVE_INFINITY;
   let { bits, minutes } = first;
   const end = start[first.check + 1] as number;
   for (let column = start[first.check] as number; column < end; column += 1) {

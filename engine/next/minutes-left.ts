@@ -1,6 +1,6 @@
 import type { Costs } from './costs.ts';
 import { emptyGains, gainsAt, sharesAfter } from './gains.ts';
-import type { Item } from './items.ts';
+import type { Item, Row } from './items.ts';
 import { type Point, ratesAt } from './rates.ts';
 import { shareOfLargest } from './share-of-largest.ts';
 import type { Tables } from './tables.ts';
@@ -12,7 +12,7 @@ interface Node extends Point {
 }
 
 /** Work that is done at most, in products of a share and a likelihood: some milliseconds. */
-const most = 3_000_000;
+const most = 2_000_000;
 /** What is less likely to come to than this is left out. */
 const leastReach = 1e-5;
 
@@ -21,7 +21,7 @@ const leastReach = 1e-5;
  *  as nothing, and `exact` is false. */
 export function minutesLeft(
   tables: Tables,
-  items: readonly Item[],
+  row: Row,
   costs: Costs,
   settled: number,
 ): { minutes: number; exact: boolean } {
@@ -29,17 +29,18 @@ export function minutesLeft(
   const gains = emptyGains(tables);
   const open: Node[] = [{ reach: 1, shares, taken: new Map(), conditions: costs.start }];
   let minutes = 0;
+  const each = workOf(tables, row);
   let work = 0;
   while (open.length > 0) {
     if (work > most) return { minutes, exact: false };
     const node = likeliest(open);
     if (shareOfLargest(node.shares, groups) >= settled) continue;
     gainsAt(tables, node.shares, gains);
-    work += workOf(tables, node.shares);
-    const [rate] = ratesAt(tables, items, costs, node, gains.bits);
+    work += each * rowsLeft(node.shares);
+    const [rate] = ratesAt(tables, row, costs, node, gains.bits);
     if (rate === undefined) continue;
     const best = rate.item;
-    const { check } = items[best] as Item;
+    const { check } = row.items[best] as Item;
     minutes += node.reach * costs.minutes(check, node.conditions);
     const conditions = costs.after(check, node.conditions);
     for (
@@ -68,5 +69,12 @@ function likeliest(open: Node[]): Node {
   return node;
 }
 
-const workOf = ({ width, checks }: Tables, shares: Float64Array): number =>
-  (width + checks) * shares.reduce((count, share) => (share < 1e-9 ? count : count + 1), 0);
+const rowsLeft = (shares: Float64Array): number =>
+  shares.reduce((count, share) => (share < 1e-9 ? count : count + 1), 0);
+
+/** Products for each row at one point: all checks once, and what each family waits for, one after the other. */
+const workOf = ({ width, checks }: Tables, { families }: Row): number =>
+  families.reduce(
+    (sum, { before, members }) => sum + 4 * (before.length ** 2 / 2 + members.length),
+    width + checks,
+  );

@@ -11,21 +11,28 @@ const leastWorth = 1e-3;
  *  times how far what it shows lies from what is to be expected at large (Kullback and Leibler's measure). */
 export function partsOf(tables: Tables, at: number, check: Check, bands: Float64Array): Proposal['parts'] {
   const { start, width, likely, shares, places } = tables;
-  const names = bandsOf(check.reading);
   const from = start[at] as number;
-  const moved = places.map((hypothesis, row) => {
+  const end = start[at + 1] as number;
+  const moved: { row: number; worth: number }[] = [];
+  for (let row = 0; row < shares.length; row += 1) {
     let worth = 0;
-    let best = 0;
-    for (let band = 0; band < names.length; band += 1) {
-      const share = likely[row * width + from + band] as number;
-      if (share > 0) worth += share * Math.log2(share / (bands[from + band] as number));
-      if (share > (likely[row * width + from + best] as number)) best = band;
+    for (let column = from; column < end; column += 1) {
+      const share = likely[row * width + column] as number;
+      if (share > 0) worth += share * Math.log2(share / (bands[column] as number));
     }
-    return { hypothesis, band: names[best] ?? '', worth: worth * (shares[row] as number) };
-  });
+    worth *= shares[row] as number;
+    if (worth > leastWorth) moved.push({ row, worth });
+  }
+  const names = bandsOf(check.reading);
   return moved
-    .filter(({ worth }) => worth > leastWorth)
-    .toSorted((a, b) => b.worth - a.worth)
+    .sort((a, b) => b.worth - a.worth)
     .slice(0, most)
-    .map(({ hypothesis, band }) => ({ hypothesis, band }));
+    .map(({ row }) => {
+      const shown = likely.subarray(row * width + from, row * width + end);
+      const likeliest = shown.reduce(
+        (best, share, band) => (share > (shown[best] as number) ? band : best),
+        0,
+      );
+      return { hypothesis: places[row] as number, band: names[likeliest] ?? '' };
+    });
 }

@@ -5,7 +5,7 @@ import type { Arranging } from './arranging.ts';
 import type { Check } from './check.ts';
 import { type Costs, costsOf } from './costs.ts';
 import { emptyGains, type Gains, gainsAt } from './gains.ts';
-import { type Item, itemsOf } from './items.ts';
+import { type Item, rowOf } from './items.ts';
 import type { Later } from './later.ts';
 import { lookAhead } from './look-ahead.ts';
 import { minutesLeft } from './minutes-left.ts';
@@ -36,7 +36,8 @@ export function propose(
   checks: readonly Check[],
   options: ProposeOptions = {},
 ): Proposals {
-  const items = itemsOf(checks, options.later ?? []);
+  const row = rowOf(checks, options.later ?? []);
+  const { items } = row;
   const tables = tablesOf(
     belief,
     items.map(({ check }) => check),
@@ -45,7 +46,7 @@ export function propose(
   const costs = costsOf(options.arranging ?? null);
   const enough = options.settled ?? settled;
   const start: Point = { shares: tables.shares, taken: new Map(), conditions: costs.start };
-  const alone = ratesAt(tables, items, costs, start, gains.bits);
+  const alone = ratesAt(tables, row, costs, start, gains.bits);
   const deep = options.lookAhead ?? 8;
   const pairRate = pairsOf(tables, gains, items, costs, originsOf(tree), enough);
   const looked = alone.slice(0, deep).map((one) => {
@@ -53,7 +54,7 @@ export function propose(
     return one.target === one.item || pair > one.rate ? { ...one, rate: pair } : one;
   });
   const ranked = [...looked.toSorted(byRate), ...alone.slice(deep)];
-  const { minutes, exact } = minutesLeft(tables, items, costs, enough);
+  const { minutes, exact } = minutesLeft(tables, row, costs, enough);
   return { ranked: ranked.map((one) => proposalOf(tables, gains, items, one)), minutesLeft: minutes, exact };
 }
 
@@ -104,6 +105,8 @@ function proposalOf(
     rate,
     ...(target === item ? {} : { opens: (items[target] as Item).check.reading }),
     bands: shares.toSorted((a, b) => b.share - a.share),
-    parts: partsOf(tables, item, check, bands),
+    get parts() {
+      return partsOf(tables, item, check, bands);
+    },
   };
 }

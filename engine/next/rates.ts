@@ -1,7 +1,7 @@
 import type { Conditions } from './arranging.ts';
 import type { Costs } from './costs.ts';
 import { bitsOf } from './gains.ts';
-import type { Item } from './items.ts';
+import type { Item, Row } from './items.ts';
 import type { Tables } from './tables.ts';
 
 /** A point on the way to a fault. */
@@ -30,68 +30,70 @@ const hair = 1e-9;
 export const byRate = (a: Rate, b: Rate): number =>
   Math.abs(a.rate - b.rate) <= hair * Math.max(a.rate, b.rate) ? a.item - b.item : b.rate - a.rate;
 
-/** The rates of the items that can be taken at a point: each for itself, or as the beginning of what it opens up, whichever is more.
- *  Items that tell nothing either way are left out. */
+/** The rates of the items that can be taken at a point: each for itself, or as the beginning of what it opens up, whichever is more,
+ *  the best first. Items that tell nothing either way are left out. */
 export function ratesAt(
   tables: Tables,
-  items: readonly Item[],
+  { items, families }: Row,
   costs: Costs,
   point: Point,
   bits: Float64Array,
 ): readonly Rate[] {
   const rates = new Map<number, Rate>();
-  for (let item = 0; item < items.length; item += 1) {
-    if (point.taken.has(item)) continue;
-    const chain = chainTo(tables, items, costs, point, bits, item);
-    if (chain === null || chain.bits < leastBits) continue;
-    const rate = chain.bits / chain.minutes;
-    const best = rates.get(chain.first)?.rate ?? 0;
-    if (rate > best) rates.set(chain.first, { item: chain.first, target: item, rate });
+  const note = (first: number, target: number, told: number, minutes: number): void => {
+    const rate = told / minutes;
+    if (told < leastBits || rate <= (rates.get(first)?.rate ?? 0)) return;
+    rates.set(first, { item: first, target, rate });
+  };
+  for (const { before, members } of families) {
+    const open = members.filter((item) => !point.taken.has(item));
+    if (open.length === 0) continue;
+    const way = wayThrough(tables, items, costs, point, before);
+    if (way === null) continue;
+    for (const item of open) {
+      const { check } = items[item] as Item;
+      if (way.first < 0) note(item, item, bits[item] as number, costs.minutes(check, point.conditions));
+      else {
+        const told = way.bits + way.reach * bitsOf(tables, way.shares, item);
+        note(way.first, item, told, way.minutes + way.reach * costs.minutes(check, way.conditions));
+      }
+    }
   }
   return [...rates.values()].toSorted(byRate);
 }
 
-interface Chain {
-  readonly first: number;
-  /** Expected of all that is taken, as long as each comes out so that the next may be taken. */
-  readonly bits: number;
-  readonly minutes: number;
-}
-
-/** What it takes to come to an item, and what is told on the way. Null where something was seen that bars it. */
-function chainTo(
+/** Takes all that has to be seen before some items, as long as each comes out so that the next may be taken. Null where something
+ *  was seen that bars them. */
+function wayThrough(
   tables: Tables,
   items: readonly Item[],
   costs: Costs,
   { shares, taken, conditions }: Point,
-  bits: Float64Array,
-  target: number,
-): Chain | null {
-  const { before, check } = items[target] as Item;
+  before: Item['before'],
+): Way | null {
   const left = new Map<number, ReadonlySet<number>>();
   for (const { item, columns } of before) {
     const column = taken.get(item);
     if (column === undefined) left.set(item, columns);
     else if (!columns.has(column)) return null;
   }
-  if (left.size === 0) {
-    return { first: target, bits: bits[target] as number, minutes: costs.minutes(check, conditions) };
-  }
-  const way: Way = { shares: Float64Array.from(shares), reach: 1, bits: 0, minutes: 0, conditions };
-  let first = -1;
+  const from = left.size === 0 ? shares : shares.slice();
+  const way: Way = { first: -1, shares: from, reach: 1, bits: 0, minutes: 0, conditions };
   while (left.size > 0) {
     const item = bestOpen(tables, items, costs, way, left, taken);
     if (item < 0) return null;
-    if (first < 0) first = item;
-    step(tables, items, costs, way, item, left.get(item));
+    if (way.first < 0) way.first = item;
+    step(tables, items, costs, way, item, left.get(item) ?? new Set());
     left.delete(item);
     if (way.reach < 1e-3) return null;
   }
-  step(tables, items, costs, way, target, undefined);
-  return { first, bits: way.bits, minutes: way.minutes };
+  return way;
 }
 
+/** What is taken one after the other, and what is expected of it. */
 interface Way {
+  /** −1 before anything was taken. */
+  first: number;
   readonly shares: Float64Array;
   /** How likely it is that everything came out as it must. */
   reach: number;
@@ -134,13 +136,12 @@ function step(
   costs: Costs,
   way: Way,
   item: number,
-  columns: ReadonlySet<number> | undefined,
+  columns: ReadonlySet<number>,
 ): void {
   const { check } = items[item] as Item;
   way.bits += way.reach * bitsOf(tables, way.shares, item);
   way.minutes += way.reach * costs.minutes(check, way.conditions);
   way.conditions = costs.after(check, way.conditions);
-  if (columns === undefined) return;
   const { likely, width } = tables;
   const { shares } = way;
   let sum = 0;

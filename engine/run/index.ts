@@ -14,6 +14,7 @@ export { pathOf } from './path-of.ts';
 export type { Detour, DoneRemedy, Position } from './position.ts';
 export { type Preview, preview } from './preview.ts';
 export { standing } from './proof-readings.ts';
+export { proposalsOf } from './proposals-of.ts';
 export type {
   ConditionChange,
   Lack,

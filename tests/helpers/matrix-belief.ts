@@ -1,8 +1,8 @@
-import type { Fault } from '../../engine/model/fault.ts';
 import type { Reading } from '../../engine/model/reading.ts';
 import type { Check } from '../../engine/next/index.ts';
 import type { Belief } from '../../engine/suspects/belief.ts';
 import { plainReading } from './plain-reading.ts';
+import { faultOf } from './suspect-models.ts';
 
 /** What may be wrong and what each test shows of it, without any slip: `shows[h][t]` is a digit for the band. */
 export interface Matrix {
@@ -12,23 +12,6 @@ export interface Matrix {
   readonly minutes?: readonly number[];
 }
 
-const fault = (id: string, weight: number): Fault => ({
-  id,
-  is: id,
-  weight,
-  weights: {},
-  shows: [],
-  rest: 'normal',
-  comes: 'always',
-  sets: {},
-  onlyIf: [],
-  which: null,
-  parts: [],
-  tools: [],
-  minutes: null,
-  source: null,
-});
-
 /** The belief after some tests came out, by number of the test: `{ 0: 1 }`. */
 export function matrixBelief({ priors, shows }: Matrix, seen: Readonly<Record<number, number>> = {}): Belief {
   const fits = priors.map((prior, h) =>
@@ -36,7 +19,7 @@ export function matrixBelief({ priors, shows }: Matrix, seen: Readonly<Record<nu
   );
   const all = fits.reduce((sum, share) => sum + share, 0);
   return {
-    hypotheses: priors.map((prior, h) => ({ faults: [fault(`s${h}`, prior)] })),
+    hypotheses: priors.map((prior, h) => ({ faults: [faultOf(`s${h}`, {}, { weight: prior })] })),
     shares: fits.map((share) => share / all),
     predict: (h, reading) =>
       bandNames.map((_, band) => (shows[h]?.[Number(reading.slice(1)) - 1] === String(band) ? 1 : 0)),
