@@ -10,6 +10,7 @@ import { localPracticeShelf } from './ports/local-practice-shelf.ts';
 import { localSettings } from './ports/local-settings.ts';
 import { realBrowser } from './ports/real-browser.ts';
 import { systemClock } from './ports/system-clock.ts';
+import { workerRanker } from './ports/worker-ranker.ts';
 import './styles/index.css';
 import { AppView } from './views/app.tsx';
 
@@ -22,6 +23,7 @@ const app = createApp({
   settings: localSettings,
   browser: realBrowser,
   practice: localPracticeShelf,
+  ranker: workerRanker,
 });
 
 effect(() => {

@@ -16,7 +16,6 @@ import { bringTree } from './bring-tree.ts';
 import type { DialogName } from './dialog-name.ts';
 import { keptEquipment, sameEquipment } from './kept-equipment.ts';
 import { newerTree } from './newer-tree.ts';
-import { fetchRankJob } from './rank-job.ts';
 import { createRanking, type Ranking } from './ranking.ts';
 import { storeProblemWords } from './store-problem-words.ts';
 import { summaryOf } from './summary-of.ts';
@@ -83,7 +82,7 @@ export function createOpenJob(ports: Ports, id: string): OpenJob {
   const newerThere = signal(false);
   const otherBench = signal(false);
   const walked = computed(() => (state.value.state === 'ready' ? state.value.session : null));
-  const ranking = createRanking(walked, ports.clock, fetchRankJob);
+  const ranking = createRanking(walked, ports);
 
   /** Moves the screen on. What is typed stays only as long as the same thing is asked for; whether the board fails or runs
    *  stays as it was last said here, until an entry says otherwise. */

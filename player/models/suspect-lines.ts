@@ -11,7 +11,9 @@ export interface SuspectLine extends ShareWords {
   /** Of two faults at once both are named. */
   readonly names: readonly string[];
   readonly share: number;
-  readonly suspect: Suspect;
+  readonly isNone: boolean;
+  /** What speaks most against it, where nothing fits. */
+  readonly against: MoveLine | null;
 }
 
 /** The suspects, likeliest first. */
@@ -45,18 +47,24 @@ export function suspectLines(session: Session, { ranked, fits }: Suspects): Susp
   const best = faults[0];
   return {
     fits,
-    first: ranked.filter((one) => shown.has(one)).map(lineOf),
-    rest: rest.map(lineOf),
+    first: ranked
+      .filter((one) => shown.has(one))
+      .map((one) => lineOf(one, fits ? null : (movesAgainst(session, one)[0] ?? null))),
+    rest: rest.map((one) => lineOf(one, null)),
     restWords: restWords(rest),
     odd: fits || best === undefined ? null : (movesAgainst(session, best)[0] ?? null),
   };
 }
 
-const lineOf = (suspect: Suspect): SuspectLine => ({
-  id: suspect.faults.map(({ id }) => id).join(' '),
+export const idOfSuspect = ({ faults }: Pick<Suspect, 'faults'>): string =>
+  faults.map(({ id }) => id).join(' ');
+
+const lineOf = (suspect: Suspect, against: MoveLine | null): SuspectLine => ({
+  id: idOfSuspect(suspect),
   names: suspectNames(suspect.faults),
   share: suspect.share,
-  suspect,
+  isNone: suspect.faults.length === 0,
+  against,
   ...shareWords(suspect.share),
 });
 

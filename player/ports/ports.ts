@@ -3,6 +3,7 @@ import type { Clock } from './clock.ts';
 import type { Files } from './files.ts';
 import type { JobStore } from './job-store.ts';
 import type { PracticeShelf } from './practice-shelf.ts';
+import type { Ranker } from './ranker.ts';
 import type { SettingsStore } from './settings-store.ts';
 import type { Trees } from './trees.ts';
 import type { Windows } from './windows.ts';
@@ -17,4 +18,5 @@ export interface Ports {
   readonly settings: SettingsStore;
   readonly browser: Browser;
   readonly practice: PracticeShelf;
+  readonly ranker: Ranker;
 }

@@ -5,6 +5,7 @@ import { listingOf } from '../../../player/build/listing-of.ts';
 import { fakeBrowser } from '../../../player/ports/fake-browser.ts';
 import { fakeClock } from '../../../player/ports/fake-clock.ts';
 import { fakeFiles } from '../../../player/ports/fake-files.ts';
+import { fakeRanker } from '../../../player/ports/fake-ranker.ts';
 import { memoryJobStore } from '../../../player/ports/memory-job-store.ts';
 import { memoryPracticeShelf } from '../../../player/ports/memory-practice-shelf.ts';
 import type { Ports } from '../../../player/ports/ports.ts';
@@ -56,5 +57,6 @@ export function benchPorts(...trees: readonly CompiledTree[]) {
     },
     browser: fakeBrowser(),
     practice: memoryPracticeShelf(),
+    ranker: fakeRanker(),
   } satisfies Ports;
 }

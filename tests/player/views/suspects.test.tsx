@@ -1,9 +1,10 @@
 // @vitest-environment happy-dom
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Proposals } from '../../../engine/next/proposal.ts';
 import type { Session } from '../../../engine/run/index.ts';
 import { createApp } from '../../../player/models/app.ts';
-import type { RankJob } from '../../../player/models/rank-job.ts';
+import type { RankJob } from '../../../player/models/rank-server.ts';
+import { fakeRanker } from '../../../player/ports/fake-ranker.ts';
 import { JobScreen } from '../../../player/views/job/job-screen.tsx';
 import { benchTree, opened } from '../../helpers/bench.ts';
 import { benchPorts } from '../helpers/bench-ports.ts';
@@ -18,15 +19,14 @@ let fits: boolean;
 let proposals: (session: Session) => Proposals | null;
 let offline: boolean;
 
-vi.mock('../../../player/models/rank-job.ts', () => ({
-  fetchRankJob: async (): Promise<RankJob> => {
+/** Ranks as the test says, or does not answer. */
+const handMade: RankJob = {
+  suspectsOf(session) {
     if (offline) throw new Error('no answer');
-    return {
-      suspectsOf: (session) => madeSuspects(session, made, fits),
-      proposalsOf: (session) => proposals(session),
-    };
+    return madeSuspects(session, made, fits);
   },
-}));
+  proposalsOf: (session) => proposals(session),
+};
 
 beforeEach(() => {
   page = stage();
@@ -49,7 +49,7 @@ beforeEach(() => {
 afterEach(() => page.strike());
 
 async function show(...answers: readonly string[]) {
-  const ports = benchPorts(tree);
+  const ports = { ...benchPorts(tree), ranker: fakeRanker(handMade) };
   await putOnBench(ports, tree, ...opened, ...answers);
   await page.draw(<JobScreen app={createApp(ports)} id="job" />);
   return ports;

@@ -59,7 +59,7 @@ export function Beside({ job, session }: BesideProps): JSX.Element {
       {session.closed === null && standings.length > 0 && (
         <Ledger title="Suspects" open={open}>
           <ProposalCard job={job} />
-          <SuspectsPanel job={job} session={session} />
+          <SuspectsPanel job={job} />
         </Ledger>
       )}
       <Ledger title="Read so far" count={rows.length} open={open}>

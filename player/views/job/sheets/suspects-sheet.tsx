@@ -6,12 +6,12 @@ import { SheetNotice } from './sheet-notice.tsx';
 import type { SheetProps } from './sheet-props.ts';
 
 /** The suspects, where no room is for them beside the step. */
-export function SuspectsSheet({ job, session, onClose }: SheetProps<'suspects'>): JSX.Element {
+export function SuspectsSheet({ job, onClose }: SheetProps<'suspects'>): JSX.Element {
   return (
     <Dialog title="Suspects" onClose={onClose}>
       <SheetNotice job={job} />
       <ProposalCard job={job} />
-      <SuspectsPanel job={job} session={session} />
+      <SuspectsPanel job={job} />
     </Dialog>
   );
 }

@@ -1,12 +1,14 @@
+import { useSignal } from '@preact/signals';
 import type { JSX } from 'preact';
-import type { Session } from '../../../../engine/run/index.ts';
-import type { Suspect } from '../../../../engine/run/suspects-of.ts';
-import { type MoveLine, moveLines } from '../../../models/move-lines.ts';
+import { useEffect } from 'preact/hooks';
+import type { MoveLine, MoveLines } from '../../../models/move-lines.ts';
+import type { OpenJob } from '../../../models/open-job.ts';
 import { asShown } from '../../../parts/as-shown.ts';
 
 interface MoveListProps {
-  readonly session: Session;
-  readonly suspect: Suspect;
+  readonly job: OpenJob;
+  /** Its id. */
+  readonly suspect: string;
 }
 
 const sides = [
@@ -15,8 +17,20 @@ const sides = [
 ] as const;
 
 /** Which readings moved a suspect, and by how much. */
-export function MoveList({ session, suspect }: MoveListProps): JSX.Element {
-  const { lines, quiet } = moveLines(session, suspect);
+export function MoveList({ job, suspect }: MoveListProps): JSX.Element {
+  const moves = useSignal<MoveLines | null>(null);
+  const ranked = job.ranking.suspects.value;
+  useEffect(() => {
+    let wanted = true;
+    void job.ranking.moves(suspect).then((found) => {
+      if (wanted && found !== null) moves.value = found;
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [ranked, suspect]);
+  if (moves.value === null) return <p class="hint">Being worked out …</p>;
+  const { lines, quiet } = moves.value;
   if (lines.length + quiet === 0) {
     return <p class="hint">No reading has moved it yet: it stands where experience puts it.</p>;
   }

@@ -1,5 +1,4 @@
 import type { JSX } from 'preact';
-import type { Session } from '../../../../engine/run/index.ts';
 import type { OpenJob } from '../../../models/open-job.ts';
 import type { SuspectLine } from '../../../models/suspect-lines.ts';
 import { FitsNothing } from './fits-nothing.tsx';
@@ -7,11 +6,10 @@ import { SuspectRow } from './suspect-row.tsx';
 
 interface SuspectsPanelProps {
   readonly job: OpenJob;
-  readonly session: Session;
 }
 
 /** The suspects, likeliest first, with what moved each. */
-export function SuspectsPanel({ job, session }: SuspectsPanelProps): JSX.Element {
+export function SuspectsPanel({ job }: SuspectsPanelProps): JSX.Element {
   const lines = job.ranking.suspects.value;
   if (lines === null) {
     return (
@@ -26,7 +24,7 @@ export function SuspectsPanel({ job, session }: SuspectsPanelProps): JSX.Element
   const draw = (some: readonly SuspectLine[]) => (
     <ol class="suspects">
       {some.map((line) => (
-        <SuspectRow key={line.id} session={session} line={line} against={!fits} />
+        <SuspectRow key={line.id} job={job} line={line} />
       ))}
     </ol>
   );
