@@ -10,7 +10,16 @@ import { record } from './commands/record.ts';
 import { walk } from './commands/walk.ts';
 import { write } from './commands/write.ts';
 
-const commands: Readonly<Record<string, Command>> = { check, walk, cases, practise, record, jumpers, write };
+const commands: Readonly<Record<string, Command>> = {
+  check,
+  walk,
+  cases,
+  figures,
+  practise,
+  record,
+  jumpers,
+  write,
+};
 
 const usage = (): string =>
   [

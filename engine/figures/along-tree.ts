@@ -40,7 +40,7 @@ export function alongTree(
       waiting: mean(({ expected }) => expected.waiting),
     },
     worst: longest(each.filter(({ share }) => share > 0).map(({ worst }) => worst)),
-    arrives: mean(({ arrives }) => arrives),
+    arrives: whole(mean(({ arrives }) => arrives)),
     faults: each,
   };
 }
@@ -57,9 +57,12 @@ function alongOf(walks: readonly TreeWalk[]): Along {
   return {
     expected: { handsOn: mean(({ handsOn }) => handsOn), waiting: mean(({ waiting }) => waiting) },
     worst: longest(taken),
-    arrives: mean(({ arrived }) => Number(arrived)),
+    arrives: whole(mean(({ arrived }) => Number(arrived))),
   };
 }
+
+/** All of them are all, whatever was lost in adding up. */
+const whole = (share: number): number => (share > 1 - 1e-12 ? 1 : share);
 
 /** The one that takes longest on the clock. */
 function longest(all: readonly Minutes[]): Minutes {

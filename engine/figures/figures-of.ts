@@ -5,6 +5,7 @@ import { alongTree } from './along-tree.ts';
 import { faultShares } from './fault-shares.ts';
 import type { Figures, TestabilityFigures } from './figures.ts';
 import { groupFigures } from './group-figures.ts';
+import type { TreeMatrix } from './matrix/tree-matrix.ts';
 import type { Found } from './order/best-order.ts';
 import { type Testability, testabilityOf } from './testability/testability-of.ts';
 import { treeSigns } from './testability/tree-signs.ts';
@@ -66,7 +67,10 @@ export function* figuresInSteps(
     settings,
     along: alongTree(tree, shares, walks),
     best: { ...found, begins: order.likeliest(), silent: order.tree.silent },
-    testability: { taken: named(tree, told.taken), declared: named(tree, told.declared) },
+    testability: {
+      taken: named(tree, told.taken, taken.of),
+      declared: named(tree, told.declared, declared.of),
+    },
     groups: groupFigures(tree, told.taken.groups, shares, { taken: taken.of, declared: declared.of }),
     ...adviceOf(tree, walks, shares),
   };
@@ -74,11 +78,12 @@ export function* figuresInSteps(
 
 function named(
   { faults }: CompiledTree,
-  { readings, detected, isolated, meanGroup, sometimes }: Testability,
+  { detected, isolated, meanGroup, sometimes }: Testability,
+  { columns }: TreeMatrix,
 ): TestabilityFigures {
   const id = (place: number): string => faults[place]?.id ?? '';
   return {
-    readings,
+    readings: columns.filter(({ reading }) => reading !== null).length,
     detected,
     isolated,
     meanGroup,

@@ -11,9 +11,16 @@ export interface Try {
  *  it is a good guess and no more.
  *  @returns places in the list, the first to be tried first; equals in their order */
 export const repairOrder = (tries: readonly Try[]): readonly number[] =>
-  tries.map((_, at) => at).toSorted((one, other) => rateOf(tries[other]) - rateOf(tries[one]) || one - other);
+  tries
+    .map((_, at) => at)
+    .toSorted((one, other) => lead(tries[other] as Try, tries[one] as Try) || one - other);
 
-const rateOf = (one: Try | undefined): number => (one === undefined ? 0 : one.weight / one.minutes);
+/** Above 0 where the first is worth more for each minute; rounding makes no difference. */
+function lead(one: Try, other: Try): number {
+  const ahead = one.weight * other.minutes;
+  const behind = other.weight * one.minutes;
+  return Math.abs(ahead - behind) <= 1e-12 * Math.max(ahead, behind) ? 0 : ahead - behind;
+}
 
 /** Expected minutes until the right thing was tried. */
 export function minutesInOrder(tries: readonly Try[], order: readonly number[]): number {

@@ -37,7 +37,9 @@ export class TreeOrder {
       const action = bestAction(state);
       const column = action?.columns.at(-1) ?? -1;
       const band = this.tree.bands[column]?.get(bandOf(this.tree.columns[column]?.id ?? ''));
-      return action?.ways.find((way) => way.band === (band ?? 0))?.to ?? null;
+      const [only, ...others] = action?.ways ?? [];
+      if (others.length === 0) return only?.to ?? null;
+      return action?.ways.find((way) => way.band === band)?.to ?? null;
     });
   }
 

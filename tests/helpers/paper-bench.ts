@@ -15,6 +15,10 @@ export class PaperBench {
   readonly files = new Map<string, string>();
   /** Throws in place of writing. */
   full = false;
+  /** Every status line that was shown. */
+  readonly statuses: string[] = [];
+  /** Somebody asks to stop once so many status lines were shown. */
+  stopsAt: number | null = null;
   private minutes = 0;
 
   async run(args: readonly string[], lines: readonly string[] | null = null): Promise<Ran> {
@@ -26,6 +30,8 @@ export class PaperBench {
       err: (text) => void err.push(text),
       ask: async () => typed.shift() ?? null,
       interactive: lines !== null,
+      status: (text) => void (text !== null && this.statuses.push(text)),
+      stoppable: (work) => work(async () => this.stopsAt !== null && this.statuses.length >= this.stopsAt),
       width: 80,
       now: () => new Date(Date.UTC(2026, 2, 1, 8, this.minutes++)),
       readText: async (path) => this.files.get(path) ?? readFileSync(path, 'utf8'),

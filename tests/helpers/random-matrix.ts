@@ -8,17 +8,22 @@ export interface MatrixShape {
   readonly shared: number;
   /** How often a check has to wait for another one. */
   readonly ordered: number;
+  /** How often a fault says nothing of a check; never, if not given. */
+  readonly silent?: number;
 }
 
 /** A matrix of faults and checks that follows from its seed alone: weights 1 to 20, one to nine minutes, two to four bands. */
-export function randomMatrix(seed: number, { faults, checks, shared, ordered }: MatrixShape): Matrix {
+export function randomMatrix(
+  seed: number,
+  { faults, checks, shared, ordered, silent = 0 }: MatrixShape,
+): Matrix {
   const die = dice(seed);
   const bands = Array.from({ length: checks }, () => 2 + die.upTo(3));
   return {
     rows: Array.from({ length: faults }, (_, fault) => ({
       weight: 1 + die.upTo(20),
       fault,
-      cells: bands.map((count) => cellOf(die, count, shared)),
+      cells: bands.map((count) => (silent > 0 && die.chance(silent) ? null : cellOf(die, count, shared))),
     })),
     columns: bands.map((_, column) => columnOf(die, column, bands, ordered)),
   };

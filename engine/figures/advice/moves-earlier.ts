@@ -1,5 +1,5 @@
 import type { CompiledTree } from '../../model/compiled-tree.ts';
-import { arrangingOf } from '../../next/index.ts';
+import { type Arranging, arrangingOf } from '../../next/index.ts';
 import { readIn } from '../../run/read-in.ts';
 import type { TreeColumn } from '../matrix/columns-of.ts';
 import type { TreeWalk } from '../tree-walks.ts';
@@ -40,6 +40,7 @@ export function movesEarlier(
     ),
   );
   const tries = columns.filter(({ id, reading }) => reading?.from === null && own.has(id));
+  const { minutesTo } = arrangingOf(tree, {});
   const passing = visitsBySection(walks, weights, evidence);
   const best = new Map<string, Earlier>();
   for (const [section, visits] of passing) {
@@ -53,7 +54,7 @@ export function movesEarlier(
           ?.some(({ id }) => id === section)
       )
         continue;
-      const found = tried(tree, column, section, visits, reach, evidence);
+      const found = tried(minutesTo, column, section, visits, reach, evidence);
       if (found !== null && found.saves > (best.get(column.id)?.saves ?? 1e-9)) best.set(column.id, found);
     }
   }
@@ -110,7 +111,7 @@ function visitsBySection(
 }
 
 function tried(
-  tree: CompiledTree,
+  minutesTo: Arranging['minutesTo'],
   column: TreeColumn,
   section: string,
   visits: readonly Visit[],
@@ -128,7 +129,7 @@ function tried(
   let saves = 0;
   let decides = 0;
   for (const { walk, key, rest, later, conditions, weight } of visits) {
-    const cost = column.minutes + column.wait + thereAndBack(tree, column, conditions);
+    const cost = column.minutes + column.wait + thereAndBack(minutesTo, column, conditions);
     const again = later.has(column.id) ? column.minutes + column.wait : 0;
     for (const { key: band, share } of evidence.bandsOf(walk, column.id)) {
       // What was decided before is not this reading's merit.
@@ -145,9 +146,12 @@ const isReady = ({ id, after, only }: TreeColumn, { before, done }: Visit): bool
   after.every((earlier) => before.has(earlier) || done.has(earlier)) &&
   only.every(({ reading, bands }) => bands.includes(before.get(reading) ?? ''));
 
-function thereAndBack(tree: CompiledTree, { when }: TreeColumn, conditions: WalkStep['conditions']): number {
+function thereAndBack(
+  minutesTo: Arranging['minutesTo'],
+  { when }: TreeColumn,
+  conditions: WalkStep['conditions'],
+): number {
   if (Object.entries(when).every(([id, value]) => conditions[id] === value)) return 0;
-  const { minutesTo } = arrangingOf(tree, conditions);
   const there = minutesTo(when, conditions);
   const back = minutesTo(Object.fromEntries(Object.keys(when).map((id) => [id, conditions[id] ?? ''])), {
     ...conditions,

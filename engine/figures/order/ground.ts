@@ -32,6 +32,8 @@ export interface Ground {
 export const soft = -1;
 export const silent = -2;
 export const mostBands = 30;
+/** Stands for the band of a column of which no row says anything: whatever is asked of it is met. */
+export const anything = 31;
 
 export function groundOf(matrix: Matrix): Ground {
   const rows = matrix.rows.length;
@@ -139,7 +141,7 @@ function beforeOf({ columns }: Matrix, column: number): readonly number[] {
 function demandsOf({ columns }: Matrix, of: readonly number[]): Ground['demands'][number] {
   const bits = new Map<number, number>();
   for (const { column, bands } of of.flatMap((at) => columns[at]?.only ?? [])) {
-    const wanted = bands.reduce((sum, band) => sum | (1 << band), 0);
+    const wanted = bands.reduce((sum, band) => sum | (1 << band), 1 << anything);
     bits.set(column, (bits.get(column) ?? -1) & wanted);
   }
   return [...bits].map(([column, wanted]) => ({ column, bits: wanted }));

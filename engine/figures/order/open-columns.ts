@@ -1,4 +1,4 @@
-import { type Ground, silent } from './ground.ts';
+import { anything, type Ground, silent } from './ground.ts';
 import { untaken } from './state.ts';
 
 export interface Open {
@@ -62,14 +62,21 @@ export function canBeTaken(ground: Ground, rows: Int16Array, seen: Int8Array, co
     const band = seen[earlier] as number;
     if (band !== untaken) {
       if (((bits >> band) & 1) === 0) return false;
-    } else if (!rows.some((row) => allows(ground.support[row * ground.columns + earlier] as number, bits)))
-      return false;
+    } else if (!canShow(ground, rows, earlier, bits)) return false;
   }
   return true;
 }
 
-/** A row that says nothing allows everything. */
-const allows = (support: number, bits: number): boolean => support === 0 || (support & bits) !== 0;
+/** Whether a column can come out in one of these bands. Rows that say nothing go along with the others; alone they allow everything. */
+function canShow({ columns, support }: Ground, rows: Int16Array, column: number, bits: number): boolean {
+  let silent = true;
+  for (const row of rows) {
+    const shown = support[row * columns + column] as number;
+    if ((shown & bits) !== 0) return true;
+    if (shown !== 0) silent = false;
+  }
+  return silent;
+}
 
 /** The one band that all rows show in a column; null where they can show several. */
 export function flatBand({ columns, band }: Ground, rows: Int16Array, column: number): number | null {
@@ -80,5 +87,5 @@ export function flatBand({ columns, band }: Ground, rows: Int16Array, column: nu
     if (here < 0 || (found !== null && here !== found)) return null;
     found = here;
   }
-  return found ?? 0;
+  return found ?? anything;
 }

@@ -1,4 +1,4 @@
-import { type Ground, silent, soft } from './ground.ts';
+import { anything, type Ground, silent, soft } from './ground.ts';
 
 /** The rows that go on together where a column comes out in one band. */
 export interface Part {
@@ -45,7 +45,7 @@ export function split(
       sizes[each] = (sizes[each] as number) + 1;
     }
   }
-  if (known === 0) return [{ band: 0, share: 1, rows, shares }];
+  if (known === 0) return [{ band: anything, share: 1, rows, shares }];
   const parts: Part[] = [];
   for (let each = 0; each < count; each += 1) {
     const size = sizes[each] as number;

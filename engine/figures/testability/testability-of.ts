@@ -13,8 +13,6 @@ export interface MeanGroup {
 
 /** Figures on what readings can tell, whatever the order. */
 export interface Testability {
-  readonly faults: number;
-  readonly readings: number;
   /** Share of the boards on which some reading is out of normal. 0..1. */
   readonly detected: number;
   /** Of those, the share on which 1, at most 2, at most 3 faults are left when every reading was taken. */
@@ -65,8 +63,6 @@ export function testabilityOf(signs: Signs): Testability {
   const [one = 0, two = 0, three = 0] = isolated.map((share) => (detected > 0 ? share / detected : 0));
   const groups = groupsOf(ground);
   return {
-    faults: mean.size,
-    readings: ground.columns,
     detected,
     isolated: [one, two, three],
     meanGroup: {
