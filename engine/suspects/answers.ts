@@ -28,6 +28,7 @@ export class Answers {
   readonly #ground: Ground;
   readonly #draws: Draws;
   readonly #tables: (Float64Array | undefined)[] = [];
+  readonly #alone: (boolean | undefined)[] = [];
   readonly #ways: (readonly Way[] | undefined)[] = [];
   readonly #roots: (readonly string[] | undefined)[] = [];
   #hanging: ReadonlyMap<string, readonly number[]> | null = null;
@@ -54,7 +55,11 @@ export class Answers {
 
   /** Whether nothing else that can be read comes out together with it. */
   isAlone(reading: number): boolean {
-    return this.roots(reading).every((root) => (this.#hangingOn(root)?.length ?? 0) < 2);
+    const before = this.#alone[reading];
+    if (before !== undefined) return before;
+    const alone = this.roots(reading).every((root) => (this.#hangingOn(root)?.length ?? 0) < 2);
+    this.#alone[reading] = alone;
+    return alone;
   }
 
   /** Whether another reading than the one so named hangs on it. */

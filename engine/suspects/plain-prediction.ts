@@ -1,26 +1,23 @@
+import type { Answers } from './answers.ts';
 import { bandsShown, placesOf, type Shape } from './shape.ts';
 import type { Weighing } from './weighing.ts';
 
-const known = new WeakMap<Weighing, Map<number, Float64Array>>();
+const known = new WeakMap<Answers, (readonly number[] | undefined)[]>();
 
-/** How likely each band of a reading is under one fault as long as nothing was read that bears on it, slips counted in. Shared:
- *  not to be written to. */
-export function plainPrediction(weighing: Weighing, answerer: number, reading: number): Float64Array {
-  const ofWeighing = known.get(weighing) ?? new Map<number, Float64Array>();
-  known.set(weighing, ofWeighing);
-  const key = answerer * weighing.ground.readings.length + reading;
-  const before = ofWeighing.get(key);
+/** How likely each band of a reading is under one fault as long as nothing was read that bears on it, slips counted in. */
+export function plainPrediction(weighing: Weighing, answerer: number, reading: number): readonly number[] {
+  const answers = weighing.answers(answerer);
+  const ofAnswers = known.get(answers) ?? [];
+  known.set(answers, ofAnswers);
+  const before = ofAnswers[reading];
   if (before !== undefined) return before;
   const shape = weighing.shape(reading);
   const shown = new Float64Array(shape.bands.length);
-  weighing
-    .answers(answerer)
-    .table(reading)
-    .forEach((share, place) => {
-      if (share > 0) addTo(shown, share, bandsShown(shape, [place]));
-    });
+  answers.table(reading).forEach((share, place) => {
+    if (share > 0) addTo(shown, share, bandsShown(shape, [place]));
+  });
   const made = slipped(shown, weighing.odds.slip);
-  ofWeighing.set(key, made);
+  ofAnswers[reading] = made;
   return made;
 }
 
@@ -29,7 +26,7 @@ export function plainPredictionOfTwo(
   weighing: Weighing,
   [first, second]: readonly [number, number],
   reading: number,
-): Float64Array {
+): readonly number[] {
   const shape = weighing.shape(reading);
   const both = shownByTwo(shape);
   const places = placesOf(shape);
@@ -61,9 +58,10 @@ function shownByTwo(shape: Shape): readonly Float64Array[] {
   return made;
 }
 
-export function addTo(sum: Float64Array, share: number, bands: Float64Array): void {
+function addTo(sum: Float64Array, share: number, bands: Float64Array): void {
   for (let band = 0; band < sum.length; band++) sum[band] = (sum[band] ?? 0) + share * (bands[band] ?? 0);
 }
 
-const slipped = (shown: Float64Array, slip: number): Float64Array =>
-  shown.map((share) => (1 - slip) * share + slip / shown.length);
+/** A slip is spread over all bands. */
+export const slipped = (shown: Float64Array, slip: number): readonly number[] =>
+  Array.from(shown, (share) => (1 - slip) * share + slip / shown.length);

@@ -1,5 +1,5 @@
-import type { Piece } from './pieces.ts';
-import { plainPrediction, plainPredictionOfTwo } from './plain-prediction.ts';
+import { type Piece, piecesOf } from './pieces.ts';
+import { plainPrediction, plainPredictionOfTwo, slipped } from './plain-prediction.ts';
 import { type Restricted, restricted } from './restricted.ts';
 import type { Scene } from './scenes.ts';
 import { bandsShown } from './shape.ts';
@@ -13,8 +13,16 @@ export interface SeenSoFar {
   readonly weighing: Weighing;
   readonly sightings: readonly Sighting[];
   readonly pieces: readonly Piece[];
+  /** Those of readings that are taken, by reading. */
+  readonly taken: ReadonlyMap<number, Piece>;
   /** What was seen of readings that come out together, by who answers; made when they are first asked for. */
   readonly linked: Map<string, readonly LinkedGroup[]>;
+}
+
+export function seenSoFar(weighing: Weighing, sightings: readonly Sighting[]): SeenSoFar {
+  const pieces = piecesOf(weighing, sightings);
+  const taken = new Map(pieces.flatMap((piece) => (piece.table === null ? [[piece.reading, piece]] : [])));
+  return { weighing, sightings, pieces, taken, linked: new Map() };
 }
 
 /** Readings that come out together, and what is known of that. */
@@ -24,13 +32,13 @@ interface LinkedGroup {
   readonly courses: Courses;
 }
 
-/** How likely each band is to be read next on the board as it is now, slips counted in. Not to be written to.
+/** How likely each band is to be read next on the board as it is now, slips counted in.
  *  @param own who answers under the hypothesis */
-export function predictionOf(seen: SeenSoFar, own: readonly number[], reading: number): Float64Array {
-  const { weighing, sightings, pieces } = seen;
+export function predictionOf(seen: SeenSoFar, own: readonly number[], reading: number): readonly number[] {
+  const { weighing, sightings } = seen;
   const within = restricted(weighing, reading, { alsoPresent: [] }, sightings);
   if (within !== null) return restrictedPrediction(seen, own, reading, within);
-  const piece = pieces.find((one) => one.reading === reading && one.table === null);
+  const piece = seen.taken.get(reading);
   if (piece === undefined && own.every((answerer) => weighing.answers(answerer).isAlone(reading))) {
     const [first, second] = own;
     if (first !== undefined && second === undefined) return plainPrediction(weighing, first, reading);
@@ -41,8 +49,7 @@ export function predictionOf(seen: SeenSoFar, own: readonly number[], reading: n
   const shape = weighing.shape(reading);
   const asked = piece ?? { reading, shape, looks: [], table: null };
   const shown = bandsNext(weighing, own, asked, coursesBeside(seen, own, asked));
-  const { slip } = weighing.odds;
-  return shown.map((share) => (1 - slip) * share + slip / shown.length);
+  return slipped(shown, weighing.odds.slip);
 }
 
 /** A band of a computed reading slips among those that its inputs allow. */
@@ -51,11 +58,11 @@ function restrictedPrediction(
   own: readonly number[],
   reading: number,
   { shape, table }: Restricted,
-): Float64Array {
+): readonly number[] {
   const piece = pieces.findLast((one) => one.reading === reading && one.table !== null && isNow(one));
   const shown = bandsNext(weighing, own, piece ?? { reading, shape, looks: [], table }, noCourse);
   const { slip } = weighing.odds;
-  return shown.map((share, band) => (1 - slip) * share + slip * (shape.whileSilent[band] ?? 0));
+  return Array.from(shown, (share, band) => (1 - slip) * share + slip * (shape.whileSilent[band] ?? 0));
 }
 
 const isNow = ({ looks }: Piece): boolean => looks.every(({ also }) => also.length === 0);
@@ -75,12 +82,11 @@ function coursesBeside(seen: SeenSoFar, own: readonly number[], piece: Piece): C
     .reduce((courses, one) => courseOn(weighing, own, courses, one), noCourse);
 }
 
-function groupsSeen({ weighing, pieces, linked }: SeenSoFar, own: readonly number[]): readonly LinkedGroup[] {
+function groupsSeen({ weighing, taken, linked }: SeenSoFar, own: readonly number[]): readonly LinkedGroup[] {
   const key = own.join();
   const before = linked.get(key);
   if (before !== undefined) return before;
-  const taken = pieces.filter(({ table }) => table === null);
-  const made = groupsOf(weighing, own, taken).map((group) => ({
+  const made = groupsOf(weighing, own, [...taken.values()]).map((group) => ({
     pieces: group,
     links: new Set(group.flatMap((piece) => [...linksOf(weighing, own, piece)])),
     courses: group.reduce((courses, piece) => courseOn(weighing, own, courses, piece), noCourse),

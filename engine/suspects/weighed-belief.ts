@@ -1,6 +1,5 @@
 import type { Belief, Hypothesis } from './belief.ts';
-import { piecesOf } from './pieces.ts';
-import { predictionOf, type SeenSoFar } from './prediction-of.ts';
+import { predictionOf, type SeenSoFar, seenSoFar } from './prediction-of.ts';
 import type { Sighting } from './sighting.ts';
 import type { Suspected } from './suspected.ts';
 import type { Weighing } from './weighing.ts';
@@ -27,17 +26,16 @@ export class WeighedBelief implements Belief {
     return this.suspected.hypotheses;
   }
 
-  /** The same as `predict`, for readers who know the reading's place and write nothing into it. */
-  prediction(hypothesis: number, reading: number): Float64Array {
-    const { weighing, sightings } = this;
-    this.#seen ??= { weighing, sightings, pieces: piecesOf(weighing, sightings), linked: new Map() };
+  /** The same as `predict`, for those who know the reading's place. */
+  prediction(hypothesis: number, reading: number): readonly number[] {
+    this.#seen ??= seenSoFar(this.weighing, this.sightings);
     return predictionOf(this.#seen, this.suspected.own[hypothesis] ?? [], reading);
   }
 
   predict(hypothesis: number, reading: string): readonly number[] {
     const place = this.weighing.ground.places.get(reading);
     if (place === undefined) throw new Error(`expected "${reading}" to be a reading of the tree`);
-    return [...this.prediction(hypothesis, place)];
+    return this.prediction(hypothesis, place);
   }
 }
 
