@@ -19,6 +19,8 @@ export interface DrillPlan {
   readonly unlisted: boolean;
   /** Which of the tree's board classes it is, counted from 0: faults are drawn by their weight there. */
   readonly boardClass: number | null;
+  /** A trainer chose the fault: seeds hide the tree's faults evenly then, so that one can be found for each. */
+  readonly chosen: boolean;
   /** Tools that the trainee must do without: places among `toolsIn(tree)`, counted from 0. */
   readonly lacking: readonly number[];
 }

@@ -18,18 +18,19 @@ export interface Hidden {
 /** Boards that do not show the tree's symptom are drawn again; a tree whose faults hardly show it takes one all the same. */
 const mostBoards = 2000;
 
-/** The board that a plan makes of a tree: a fault by weight among boards that show the symptom, and its bands. */
+/** The board that a plan makes of a tree: a fault by weight (evenly where a trainer chose it) among boards that show the symptom, and
+ *  its bands. */
 export function hiddenIn(
-  { seed, unlisted, boardClass }: Pick<DrillPlan, 'seed' | 'unlisted' | 'boardClass'>,
+  { seed, unlisted, boardClass, chosen }: Pick<DrillPlan, 'seed' | 'unlisted' | 'boardClass' | 'chosen'>,
   tree: CompiledTree,
 ): Hidden {
-  const { unlisted: share } = tree.odds ?? usualOdds;
+  const share = chosen ? 1 / (tree.faults.length + 1) : (tree.odds ?? usualOdds).unlisted;
   const className = boardClass === null ? null : (tree.boards[boardClass] ?? null);
   for (let board = 0; ; board += 1) {
     const dice = diceOf(seed, ['fault', board]);
     const isListed = !(unlisted && dice.share() < share) && tree.faults.length > 0;
     const fault = isListed
-      ? dice.weighted(tree.faults, (one) => weightOf(one, className))
+      ? dice.weighted(tree.faults, (one) => (chosen ? 1 : weightOf(one, className)))
       : unlistedFaultOf(tree);
     const bands = new DrawnBands(tree, asBrought(fault, tree), seed, board);
     const isBrought = tree.given.every(({ reading, band }) => bands.bandOf(reading) === band);

@@ -8,22 +8,32 @@ import { digestLength } from './plan-drill.ts';
  *
  *      memory:7K3MQ-X2D9F-R4B2
  *
- *      bits   2 version   1 guided   1 unlisted   4 board class + 1   20 digest   32 seed   then a bit for each tool
+ *      bits   1 version   1 chosen   1 guided   1 unlisted   4 board class + 1   20 digest   32 seed   then a bit for each tool
  *      last   two check letters
  */
 const version = 0n;
 const digestBits = 4 * digestLength;
-const fixedBits = 2 + 1 + 1 + 4 + digestBits + 32;
+const fixedBits = 1 + 1 + 1 + 1 + 4 + digestBits + 32;
 const fixedLetters = fixedBits / 5;
 const mostClasses = 14;
 const group = 5;
 
 /** The code of a drill. A whole class that types it gets the same board. */
-export function codeOfPlan({ tree, digest, seed, manner, unlisted, boardClass, lacking }: DrillPlan): string {
+export function codeOfPlan({
+  tree,
+  digest,
+  seed,
+  manner,
+  unlisted,
+  boardClass,
+  chosen,
+  lacking,
+}: DrillPlan): string {
   let bits = version;
   const add = (value: bigint | number, width: number): void => {
     bits = (bits << BigInt(width)) | BigInt(value);
   };
+  add(chosen ? 1 : 0, 1);
   add(manner === 'guided' ? 1 : 0, 1);
   add(unlisted ? 1 : 0, 1);
   add(boardClass === null || boardClass >= mostClasses ? 0 : boardClass + 1, 4);
@@ -87,7 +97,8 @@ function planIn(tree: string, letters: readonly number[]): PlanRead {
     left -= BigInt(width);
     return (bits >> left) & ((1n << BigInt(width)) - 1n);
   };
-  if (take(2) !== version) return no('This code was made by a newer version of Deadboard');
+  if (take(1) !== version) return no('This code was made by a newer version of Deadboard');
+  const chosen = take(1) === 1n;
   const isGuided = take(1) === 1n;
   const unlisted = take(1) === 1n;
   const place = Number(take(4));
@@ -106,6 +117,7 @@ function planIn(tree: string, letters: readonly number[]): PlanRead {
       manner: isGuided ? 'guided' : 'free',
       unlisted,
       boardClass: place === 0 ? null : place - 1,
+      chosen,
       lacking,
     },
   };

@@ -21,11 +21,11 @@ interface Wishes {
 /** How much of a digest a code carries: enough to tell versions of a tree apart. */
 export const digestLength = 5;
 
-/** Seeds that are tried for a fault: those with the least weight need a few thousand. */
+/** Seeds that are tried for a chosen fault: as many as the tree has faults, on the average. */
 const mostSeeds = 200_000;
 
-/** What a drill is made from. The seed given is the one taken, but for a chosen fault: where no seed in reach hides it, an error
- *  of ours, for every fault of a tree can be drawn. */
+/** What a drill is made from. The seed given is the one taken, but for a chosen fault.
+ *  @throws where the tree has no fault of the chosen name, or one that does not go with its symptom */
 export function planDrill(tree: CompiledTree, wishes: Wishes): DrillPlan {
   const { seed, manner, unlisted = false, fault = null, board = null, lacking = [] } = wishes;
   const place = tree.boards.findIndex((name) => board?.boards.includes(name));
@@ -37,6 +37,7 @@ export function planDrill(tree: CompiledTree, wishes: Wishes): DrillPlan {
     manner,
     unlisted: unlisted || fault === unlistedName,
     boardClass: place < 0 ? null : place,
+    chosen: fault !== null,
     lacking: tools.flatMap((tool, at) => (lacking.includes(tool) ? [at] : [])),
   };
   if (fault === null) return plan;

@@ -1,4 +1,5 @@
 import { autoAnswer } from '../cases/auto-answer.ts';
+import { printInstrument } from '../doubt/index.ts';
 import type { TaskSection } from '../model/section.ts';
 import {
   type Answer,
@@ -11,7 +12,7 @@ import {
   type Session,
 } from '../run/index.ts';
 import { settingText } from '../scale/index.ts';
-import type { Drill } from './drill.ts';
+import type { Drill, DrillEvent } from './drill.ts';
 import { groundOf } from './ground-of.ts';
 
 /** Where a walk along the tree stands that reads what the trainee read. */
@@ -47,7 +48,7 @@ function follow(drill: Drill): Followed {
       value === null ? [] : [[id, settingText(value)]],
     ),
   );
-  let session = openSession(drill.tree, { board: drill.board, laterTrees: [] });
+  let session = equipped(drill, openSession(drill.tree, { board: drill.board, laterTrees: [] }));
   const worked: TaskSection[] = [];
   const readings = new Asked(drill);
   for (let step = 0; step < longest; step += 1) {
@@ -61,18 +62,37 @@ function follow(drill: Drill): Followed {
   return { session, question: questionOf(session), wants: null, worked };
 }
 
+/** Opened, with what is at the bench and what was read on a known-good board. */
+function equipped(drill: Drill, start: Session): Session {
+  const { instruments, lacking, rule } = drill.equipment;
+  const twins = drill.events.flatMap((event): readonly Answer[] =>
+    event.kind === 'twin' ? [{ say: 'twin', reading: event.reading, typed: event.typed }] : [],
+  );
+  const answers: readonly Answer[] = [
+    { say: 'open', board: '', owner: '', story: '' },
+    { say: 'equip', instruments: instruments.map(printInstrument), lacking, rule },
+    ...twins,
+  ];
+  return answers.reduce((session, answer) => {
+    const entry = entryFor(session, answer, at);
+    return entry.ok ? apply(session, entry.value) : session;
+  }, start);
+}
+
+type Measured = Extract<DrillEvent, { readonly kind: 'measured' }>;
+
 /** Answers with what the drill measured. A section that asks for a reading once more wants it taken once more. */
 class Asked {
   readonly #drill: Drill;
-  readonly #measured: ReadonlyMap<string, readonly string[]>;
+  readonly #measured: ReadonlyMap<string, readonly Measured[]>;
   readonly #times = new Map<string, number>();
 
   constructor(drill: Drill) {
     this.#drill = drill;
-    const measured = new Map<string, string[]>();
+    const measured = new Map<string, Measured[]>();
     for (const event of drill.events) {
       if (event.kind !== 'measured') continue;
-      measured.set(event.reading, [...(measured.get(event.reading) ?? []), event.typed]);
+      measured.set(event.reading, [...(measured.get(event.reading) ?? []), event]);
     }
     this.#measured = measured;
   }
@@ -105,12 +125,13 @@ class Asked {
 
   #value(section: string, id: string, reading: string | null, lacks: string | null): Answer | null {
     if (lacks !== null) return { say: 'cannot-read', why: '' };
-    const texts = this.#measured.get(id) ?? [];
+    const taken = this.#measured.get(id) ?? [];
     const key = `${section} ${id}`;
     const times = this.#times.get(key) ?? 0;
-    if (texts.length <= times) return null;
+    const last = taken.at(-1);
+    if (last === undefined || taken.length <= times) return null;
     this.#times.set(key, times + 1);
-    return { say: 'value', reading, typed: texts.at(-1) ?? '', board: 'failing' };
+    return { say: 'value', reading, typed: last.typed, board: last.board };
   }
 
   #heldBy(session: Session, { lacking }: Extract<Question, { readonly ask: 'held' }>): string | null {
@@ -123,7 +144,8 @@ class Asked {
 
   #proof(id: string): Answer | null {
     const proofs = this.#drill.events.flatMap((event) => (event.kind === 'named' ? event.proof : []));
-    const typed = proofs.findLast(({ reading }) => reading === id)?.typed ?? this.#measured.get(id)?.at(-1);
+    const typed =
+      proofs.findLast(({ reading }) => reading === id)?.typed ?? this.#measured.get(id)?.at(-1)?.typed;
     const text = typed ?? groundOf(this.#drill).board.proven(id);
     return text === '' ? null : { say: 'value', reading: null, typed: text, board: 'failing' };
   }

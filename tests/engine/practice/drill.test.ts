@@ -64,6 +64,18 @@ describe('a guided drill', () => {
     }
   });
 
+  test('goes on by the way for what cannot be read where a tool is not there, or comes to an end', () => {
+    for (const { tree } of shippedTrees) {
+      for (const tool of ['scope', 'lens', 'POST card']) {
+        const plan = planDrill(tree as CompiledTree, { seed: 4, manner: 'guided', lacking: [tool] });
+        const drill = along(startDrill(plan, tree as CompiledTree));
+        const taken = drill.events.flatMap((event) => (event.kind === 'measured' ? [event.reading] : []));
+        expect(taken.length).toBeGreaterThan(0);
+        for (const id of taken) expect(tree?.readings.find((one) => one.id === id)?.with).not.toContain(tool);
+      }
+    }
+  });
+
   test('takes on this board what the debrief says the tree takes', () => {
     const drill = ledRight(benchTree(), 'no_power_good');
     const { along: minutes, checking } = debriefOf(giveUp(drill));

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { hiddenIn } from '../../../engine/practice/hidden-in.ts';
 import {
   codeOfPlan,
   type DrillPlan,
@@ -16,6 +17,7 @@ const plans: fc.Arbitrary<DrillPlan> = fc.record({
   manner: fc.constantFrom('free', 'guided'),
   unlisted: fc.boolean(),
   boardClass: fc.option(fc.integer({ min: 0, max: 13 })),
+  chosen: fc.boolean(),
   lacking: fc
     .uniqueArray(fc.integer({ min: 0, max: 40 }), { maxLength: 4 })
     .map((tools) => tools.toSorted((a, b) => a - b)),
@@ -94,11 +96,14 @@ describe('codes of drills', () => {
   });
 
   test('can be made for a fault of the trainer’s choice', () => {
-    const tree = benchTree();
-    for (const { id } of tree.faults) {
+    const small = benchTree();
+    const faults = small.faults.map((fault, at) => ({ ...fault, weight: at === 0 ? 1e-6 : fault.weight }));
+    const tree = { ...small, faults, odds: { slip: 0, unlisted: 0, unlistedNormal: 0.8 } };
+    for (const id of [...tree.faults.map((fault) => fault.id), 'unlisted']) {
       const plan = planDrill(tree, { seed: 77, manner: 'guided', fault: id });
       expect(planDrill(tree, { seed: 77, manner: 'guided', fault: id })).toEqual(plan);
       expect(planOfCode(codeOfPlan(plan))).toEqual({ ok: true, value: plan });
+      expect(hiddenIn(plan, tree).fault.id).toBe(id);
     }
   });
 });

@@ -111,7 +111,7 @@ describe('hiddenIn()', () => {
     const counts = new Map<string, number>();
     const boards = 4000;
     for (let seed = 0; seed < boards; seed += 1) {
-      const { fault } = hiddenIn({ seed, unlisted: true, boardClass: null }, tree);
+      const { fault } = hiddenIn({ seed, unlisted: true, boardClass: null, chosen: false }, tree);
       counts.set(fault.id, (counts.get(fault.id) ?? 0) + 1);
     }
     const total = tree.faults.reduce((sum, { weight }) => sum + weight, 0);
