@@ -1,8 +1,6 @@
 import { printInstrument } from '../doubt/index.ts';
 import { openWorkOf } from '../job/index.ts';
-import type { Fault } from '../model/fault.ts';
 import type { Job } from '../model/job.ts';
-import type { Proposals } from '../next/index.ts';
 import { printQuantity } from '../quantity/index.ts';
 import {
   faultStandings,
@@ -15,8 +13,6 @@ import {
   questionOf,
   type Session,
 } from '../run/index.ts';
-import { proposalsOf } from '../run/proposals-of.ts';
-import { type Suspects, suspectsOf } from '../run/suspects-of.ts';
 import { observationText } from '../scale/index.ts';
 import { askedOf } from './asked-of.ts';
 
@@ -25,8 +21,6 @@ export function standingOf(job: Job, session: Session) {
   const { section, phase, conditions } = session.position;
   const { tree } = session.loaded;
   const { instruments, lacking, rule } = session.equipment;
-  const suspects = suspectsOf(session);
-  const proposals = proposalsOf(session);
   return {
     job: job.id,
     tree: { id: tree.id, title: tree.title, digest: tree.digest },
@@ -50,42 +44,10 @@ export function standingOf(job: Job, session: Session) {
       state,
       ruledOutBy: contradictions,
     })),
-    suspects: suspectsIn(suspects),
-    next: proposals && nextIn(proposals, suspects),
     openWork: openWorkOf(session.entries).map(({ text, entry }) => ({ entry: entry + 1, text })),
     path: pathOf(session.position).map(({ id }) => id),
   };
 }
-
-const suspectsIn = ({ fits, ranked }: Suspects) => ({
-  fits,
-  ranked: ranked.map(({ faults, share, moves }) => ({
-    faults: idsOf(faults),
-    share,
-    moves: moves.map(({ entry, ...move }) => ({ ...move, entry: entry === null ? null : entry + 1 })),
-  })),
-});
-
-const nextIn = ({ ranked, minutesLeft, exact }: Proposals, { belief }: Suspects) => ({
-  minutesLeft,
-  exact,
-  ranked: ranked.map(({ check, bits, rate, bands, parts }) => ({
-    reading: check.reading.id,
-    section: check.section,
-    minutes: check.minutes,
-    wait: check.wait,
-    changes: check.changes,
-    bits,
-    rate,
-    bands,
-    parts: parts.map(({ hypothesis, band }) => ({
-      faults: idsOf(belief.hypotheses[hypothesis]?.faults ?? []),
-      band,
-    })),
-  })),
-});
-
-const idsOf = (faults: readonly Fault[]): readonly string[] => faults.map(({ id }) => id);
 
 export type JobStanding = ReturnType<typeof standingOf>;
 

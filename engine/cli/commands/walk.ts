@@ -16,6 +16,7 @@ import { standingOf } from '../standing-of.ts';
 import { takeAnswer } from '../take-answer.ts';
 import { talk } from '../talk.ts';
 import { withTreeBeside } from '../tree-beside.ts';
+import { weighedOf } from '../weighed-of.ts';
 import { withNamedTree } from '../with-named-tree.ts';
 
 export const walk: Command = {
@@ -133,7 +134,10 @@ async function script(bench: Bench, start: Session, { answers, keep, json, job }
 
 function print(bench: Bench, job: Job, session: Session, json: boolean): void {
   const standing = standingOf(job, session);
-  bench.out(json ? JSON.stringify(standing, null, 2) : showStanding(standing, session, bench.width));
+  const text = json
+    ? JSON.stringify({ ...standing, ...weighedOf(session) }, null, 2)
+    : showStanding(standing, session, bench.width);
+  bench.out(text);
 }
 
 /** The id of a compiled tree may hold anything: no part of it names another folder. */
