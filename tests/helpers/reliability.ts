@@ -26,13 +26,18 @@ interface Wish {
   readonly seed: number;
   /** Every so many boards, the readings are those that are proposed. */
   readonly proposedEvery: number;
+  /** Shares as somebody would give them who is too sure: raised to this power. 1 if not given. */
+  readonly overSure?: number;
 }
 
 const common = { board: 'failing', alsoPresent: [], entry: null } as const;
 
 /** Draws boards of a tree, reads a few things on each, and counts how often the suspects were what their shares said. The board is said
  *  to run now and then, whatever it has: so far as it does, faults that come and go are silent. */
-export function reliability(tree: CompiledTree, { boards, seed, proposedEvery }: Wish): readonly Bin[] {
+export function reliability(
+  tree: CompiledTree,
+  { boards, seed, proposedEvery, overSure = 1 }: Wish,
+): readonly Bin[] {
   const bins = Array.from(
     { length: 10 },
     (_, at): Bin => ({ from: at / 10, count: 0, given: 0, true: 0, variance: 0 }),
@@ -62,8 +67,9 @@ export function reliability(tree: CompiledTree, { boards, seed, proposedEvery }:
       const look = observe(reading, board.present, typed);
       if (look.ok && state === 'failing') observed.set(reading.id, look.value);
     }
-    const { hypotheses, shares } = believe(tree, [...seen, ...computed(tree, board, observed)]);
-    for (const [place, { faults }] of hypotheses.entries()) {
+    const belief = believe(tree, [...seen, ...computed(tree, board, observed)]);
+    const shares = raised(belief.shares, overSure);
+    for (const [place, { faults }] of belief.hypotheses.entries()) {
       const share = shares[place] ?? 0;
       const bin = bins[Math.min(9, Math.floor(share * 10))] as Bin;
       bin.count += 1;
@@ -73,6 +79,12 @@ export function reliability(tree: CompiledTree, { boards, seed, proposedEvery }:
     }
   }
   return bins;
+}
+
+function raised(shares: readonly number[], power: number): readonly number[] {
+  const all = shares.map((share) => share ** power);
+  const sum = all.reduce((total, share) => total + share, 0);
+  return all.map((share) => share / sum);
 }
 
 /** Readings that tell something at the start, with how much. */
