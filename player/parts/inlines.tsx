@@ -1,6 +1,7 @@
 import type { ComponentChildren, JSX } from 'preact';
 import type { Inline } from '../../engine/model/prose.ts';
 import { imageUrl, linkUrl } from './safe-url.ts';
+import { withUnits } from './with-units.ts';
 
 /** Text of a `value` inline at the present settings, or null while the setting is not known. */
 export type ResolveValue = (value: Extract<Inline, { type: 'value' }>) => string | null;
@@ -19,7 +20,7 @@ type InlineViews = {
 };
 
 const inlineViews: InlineViews = {
-  text: (inline) => inline.value,
+  text: (inline) => withUnits(inline.value),
   code: (inline) => <code>{inline.value}</code>,
   value: (inline, resolve) => {
     const value = resolve(inline);

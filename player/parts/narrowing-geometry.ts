@@ -75,6 +75,3 @@ export function rowsOfMarks(places: readonly number[], apart: number): readonly 
     return row;
   });
 }
-
-/** How many equally likely suspects so many bits are. */
-export const suspectsOf = (bits: number): number => 2 ** bits;

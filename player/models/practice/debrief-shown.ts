@@ -42,8 +42,8 @@ export function debriefShown(drill: Drill): DebriefShown {
     steps,
     enough: enough && { minute: enough.minute, says: `enough after minute ${enough.minute}` },
     orders: [
-      ...(best === null ? [] : [{ minute: best, says: `the best order, ${minutesText(best)}` }]),
-      ...(along === null ? [] : [{ minute: along, says: `the tree's order, ${minutesText(along)}` }]),
+      ...(best === null ? [] : [{ minute: best, says: `best order, ${best} min` }]),
+      ...(along === null ? [] : [{ minute: along, says: `tree's order, ${along} min` }]),
     ],
     lines: debriefLines(debrief, steps),
     says: pictureWords(debrief, moments),
@@ -58,11 +58,8 @@ export function debriefShown(drill: Drill): DebriefShown {
   };
 }
 
-/** What was known after each event; what says nothing leaves it as it was, and a proof that holds leaves nothing open. */
-function momentsOf(
-  { events }: Drill,
-  { steps, hidden, hypotheses, minutes, outcome }: Debrief,
-): readonly Moment[] {
+/** What was known after each event; what says nothing leaves it as it was. */
+function momentsOf({ events }: Drill, { steps, hidden, hypotheses }: Debrief): readonly Moment[] {
   const place = hypotheses.findIndex(({ id }) => id === (hidden?.id ?? unlisted));
   let known: Moment = { minute: 0, bits: 0, right: 0 };
   const at = (event: number, minute: number): Moment => {
@@ -73,8 +70,7 @@ function momentsOf(
         : { minute, bits: Math.log2(Math.max(step.effective, 1)), right: step.shares[place] ?? 0 };
     return known;
   };
-  const moments = [at(-1, 0), ...events.map(({ minute }, index) => at(index, minute))];
-  return outcome === 'found' ? [...moments, { minute: minutes, bits: 0, right: 1 }] : moments;
+  return [at(-1, 0), ...events.map(({ minute }, index) => at(index, minute))];
 }
 
 /** The drawing in words: the table below it has the rest. */

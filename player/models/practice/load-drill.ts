@@ -1,5 +1,5 @@
 import type { Drill } from '../../../engine/practice/drill.ts';
-import { planOfCode, startDrill } from '../../../engine/practice/index.ts';
+import { misfitOf, planOfCode, startDrill } from '../../../engine/practice/index.ts';
 import type { Ports } from '../../ports/ports.ts';
 import type { Fetched } from '../../ports/trees.ts';
 import { keptDrill } from './kept-drill.ts';
@@ -12,9 +12,7 @@ export async function loadDrill({ trees, practice }: Ports, code: string): Promi
   const laidOut = await practiceBoard(trees, plan.value.tree);
   if (!laidOut.ok) return laidOut;
   const { tree, board } = laidOut.value;
-  if (!tree.digest.startsWith(plan.value.digest)) {
-    const why = `The tree "${tree.title}" has been changed since this code was made, and its boards with it`;
-    return { ok: false, why };
-  }
+  const misfit = misfitOf(plan.value, tree);
+  if (misfit !== null) return { ok: false, why: misfit };
   return { ok: true, value: { ...startDrill(plan.value, tree, board), ...keptDrill(practice, code)?.drill } };
 }

@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { DrillManner } from '../../../engine/practice/drill.ts';
 import { codeOfPlan, planDrill, planOfCode } from '../../../engine/practice/index.ts';
 import type { Ports } from '../../ports/ports.ts';
@@ -37,7 +37,8 @@ export function createPractise({ trees, browser, practice }: Ports): Practise {
   const unlisted = signal(false);
   const typed = signal('');
   const refused = signal('');
-  const kept = signal(0);
+  const unfinished = signal(unfinishedDrills(practice));
+  const progress = signal(progressOf(practice));
   let busy = false;
 
   const startWith = async (all: readonly TreeListing[]): Promise<string | null> => {
@@ -63,8 +64,8 @@ export function createPractise({ trees, browser, practice }: Ports): Practise {
     unlisted,
     typed,
     refused,
-    unfinished: computed(() => (kept.value, unfinishedDrills(practice))),
-    progress: computed(() => (kept.value, progressOf(practice))),
+    unfinished,
+    progress,
     async load() {
       list.value = loading;
       const fetched = await trees.list();
@@ -88,11 +89,11 @@ export function createPractise({ trees, browser, practice }: Ports): Practise {
     },
     drop(code) {
       dropDrill(practice, code);
-      kept.value += 1;
+      unfinished.value = unfinishedDrills(practice);
     },
     clearProgress() {
       clearProgress(practice);
-      kept.value += 1;
+      progress.value = progressOf(practice);
     },
   };
 }

@@ -12,6 +12,7 @@ import { Action } from '../../parts/action.tsx';
 import { Figure } from '../../parts/figure.tsx';
 import { Gauge } from '../../parts/gauge.tsx';
 import { MainAction } from '../job/main-action.tsx';
+import { StepBody } from '../job/step.tsx';
 import { BandChoice } from './band-choice.tsx';
 import { DrillDesk } from './drill-desk.tsx';
 import type { DrillStepProps } from './drill-step-props.ts';
@@ -27,7 +28,7 @@ export function AnswerStep({ run, drill, place }: DrillStepProps<'answer'>): JSX
   const judged = plain || place.said !== null;
   return (
     <>
-      <article class="step">
+      <StepBody>
         <StepTitle>{reading.is}</StepTitle>
         <div class="instrument-face">
           <p class="engraved">{reading.with.length > 0 ? reading.with.join(', ') : 'You see'}</p>
@@ -55,7 +56,7 @@ export function AnswerStep({ run, drill, place }: DrillStepProps<'answer'>): JSX
             onChoose={(band) => (run.place.value = { ...place, said: band })}
           />
         )}
-      </article>
+      </StepBody>
       <DrillDesk
         run={run}
         foot={

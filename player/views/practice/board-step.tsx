@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { type BoardPlace, boardPlaces } from '../../models/practice/board-places.ts';
 import { checkGroups } from '../../models/practice/check-groups.ts';
 import { Action } from '../../parts/action.tsx';
+import { StepBody } from '../job/step.tsx';
 import { CheckList } from './check-list.tsx';
 import { DrillDesk } from './drill-desk.tsx';
 import type { DrillStepProps } from './drill-step-props.ts';
@@ -39,12 +40,12 @@ export function BoardStep({ run, drill }: DrillStepProps<'board'>): JSX.Element 
   const pictures = drill.board === null ? [] : boardPlaces(drill.board, checks);
   return (
     <>
-      <article class={`step${isOpen ? '' : ' step-narrowed'}`}>
+      <StepBody>
         <StepTitle hasField>
           {drill.events.length === 0 ? drill.tree.symptom : 'What do you check next?'}
         </StepTitle>
         {pictures.length > 0 && (
-          <section class="pictures" aria-label="Points to pick">
+          <section class={`pictures${isOpen ? '' : ' pictures-last'}`} aria-label="Points to pick">
             {pictures.map(({ picture, places }) => (
               <PointMap
                 key={picture.id}
@@ -69,7 +70,7 @@ export function BoardStep({ run, drill }: DrillStepProps<'board'>): JSX.Element 
           </p>
         )}
         <CheckList groups={groups} onPick={pick} />
-      </article>
+      </StepBody>
       <DrillDesk run={run}>
         <NarrowField
           label={asked === null ? 'What do you check?' : 'What the tree asks, or something else'}

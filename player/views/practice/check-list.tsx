@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import type { DrillCheck } from '../../../engine/practice/drill.ts';
 import { minutesText } from '../../models/minutes-text.ts';
 import type { CheckGroup } from '../../models/practice/check-groups.ts';
+import { asShown } from '../../parts/as-shown.ts';
 import { Figure } from '../../parts/figure.tsx';
 
 interface CheckListProps {
@@ -49,7 +50,7 @@ function CheckRow({ check, onPick }: CheckRowProps): JSX.Element {
       disabled={lacks !== null}
       onClick={() => onPick(reading.id)}
     >
-      <span class="check-name">{reading.is}</span>
+      <span class="check-name">{asShown(reading.is)}</span>
       {last !== undefined && (
         <span class="check-value">
           <Figure text={last} size="row" />

@@ -12,6 +12,7 @@ import { ConditionStrip } from '../../parts/condition-strip.tsx';
 import { ExpectedPlate } from '../../parts/expected-plate.tsx';
 import { Prose } from '../../parts/prose.tsx';
 import { MainAction } from '../job/main-action.tsx';
+import { StepBody } from '../job/step.tsx';
 import { useResolve } from '../job/use-resolve.ts';
 import { WhereToTouch } from '../job/where-to-touch.tsx';
 import { BandChoice } from './band-choice.tsx';
@@ -32,7 +33,7 @@ export function CheckStep({ run, drill, place }: DrillStepProps<'check'>): JSX.E
   const nameOf = (id: string) => (id === 'twin' ? 'what a known-good board shows' : id);
   return (
     <>
-      <article class="step">
+      <StepBody>
         <StepTitle>{reading.is}</StepTitle>
         <ConditionStrip
           power={reading.power}
@@ -58,7 +59,7 @@ export function CheckStep({ run, drill, place }: DrillStepProps<'check'>): JSX.E
           chosen={run.saying.value}
           onChoose={(band) => (run.saying.value = run.saying.value === band ? null : band)}
         />
-      </article>
+      </StepBody>
       <TakeDesk
         check={check}
         onBack={() => run.go({ at: 'board' })}

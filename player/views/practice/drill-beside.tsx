@@ -4,6 +4,7 @@ import { bandWords } from '../../models/band-words.ts';
 import { answersOf, type DrillAnswer } from '../../models/practice/answer-of.ts';
 import type { DrillRun } from '../../models/practice/drill-run.ts';
 import { sessionOfDrill } from '../../models/practice/session-of-drill.ts';
+import { asShown } from '../../parts/as-shown.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { Ledger } from '../../parts/ledger.tsx';
 
@@ -77,7 +78,7 @@ function Row({ answer: { reading, typed, twin, observation }, judged }: RowProps
     reading.normal === 'any' || bands.length === 0 ? '' : isNormal ? ' word-normal' : ' word-off';
   return (
     <li class="row">
-      <span class="row-name">{reading.is}</span>
+      <span class="row-name">{asShown(reading.is)}</span>
       <span class="row-value">
         <Figure text={typed} size="row" />
         {judged && words !== '' && words !== typed && <span class={`row-band${verdict}`}>{words}</span>}

@@ -3,6 +3,8 @@ import type { Fault } from '../../../engine/model/fault.ts';
 import { unlisted } from '../../../engine/practice/drill.ts';
 import { minutesText } from '../../models/minutes-text.ts';
 import { narrow } from '../../models/narrow.ts';
+import { asShown } from '../../parts/as-shown.ts';
+import { StepBody } from '../job/step.tsx';
 import { DrillDesk } from './drill-desk.tsx';
 import type { DrillStepProps } from './drill-step-props.ts';
 import { NarrowField } from './narrow-field.tsx';
@@ -21,19 +23,19 @@ export function NameStep({ run, drill }: DrillStepProps<'names'>): JSX.Element {
   const pick = (fault: string) => run.go({ at: 'remedy', fault });
   return (
     <>
-      <article class="step">
+      <StepBody>
         <StepTitle hasField>What is wrong with this board?</StepTitle>
         <ul class="check-list">
           {left.map(({ id, is, costs }) => (
             <li key={id}>
               <button type="button" class="check-row" onClick={() => pick(id)}>
-                <span class="check-name">{is}</span>
+                <span class="check-name">{asShown(is)}</span>
                 <span class="check-more">{tried.includes(id) ? 'tried: that was not the cause' : costs}</span>
               </button>
             </li>
           ))}
         </ul>
-      </article>
+      </StepBody>
       <DrillDesk run={run} onBack={() => run.go({ at: 'board' })} open={false}>
         <NarrowField
           label="Name the fault"

@@ -6,6 +6,7 @@ import { sessionOfDrill } from '../../models/practice/session-of-drill.ts';
 import { HazardPlate } from '../../parts/hazard-plate.tsx';
 import { Prose } from '../../parts/prose.tsx';
 import { MainAction } from '../job/main-action.tsx';
+import { StepBody } from '../job/step.tsx';
 import { useResolve } from '../job/use-resolve.ts';
 import { DrillDesk } from './drill-desk.tsx';
 import type { DrillStepProps } from './drill-step-props.ts';
@@ -24,10 +25,10 @@ export function NamedStep({ run, drill, place }: DrillStepProps<'remedy'>): JSX.
   if (place.fault === unlisted || fault === undefined) {
     return (
       <>
-        <article class="step">
+        <StepBody>
           <StepTitle>None of the faults that this tree lists</StepTitle>
           <p>Some boards have what no tree foresaw. Say so when the readings fit nothing in it.</p>
-        </article>
+        </StepBody>
         <DrillDesk run={run} onBack={back} open={false}>
           <MainAction hint="If that is wrong, you go on measuring." onAct={() => run.mend(unlisted)}>
             That is what I say
@@ -43,7 +44,7 @@ export function NamedStep({ run, drill, place }: DrillStepProps<'remedy'>): JSX.
   ];
   return (
     <>
-      <article class="step">
+      <StepBody>
         <StepTitle>{fault.is}</StepTitle>
         {takes.length > 0 && <p class="hint">The remedy {takes.join(', ')}.</p>}
         {[...(section?.hazards ?? []), ...(remedy?.hazards ?? [])].map((hazard) => (
@@ -51,7 +52,7 @@ export function NamedStep({ run, drill, place }: DrillStepProps<'remedy'>): JSX.
         ))}
         {section !== undefined && <Prose blocks={section.blocks} resolve={resolve} />}
         {remedy !== undefined && <Prose blocks={remedy.blocks} resolve={resolve} />}
-      </article>
+      </StepBody>
       <DrillDesk run={run} onBack={back} open={false}>
         <MainAction
           hint="The proof follows, reading by reading. On another cause it fails."

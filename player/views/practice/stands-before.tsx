@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import type { Hazard } from '../../../engine/model/prose.ts';
 import type { Warning } from '../../../engine/practice/drill.ts';
+import { asShown } from '../../parts/as-shown.ts';
 import { HazardPlate } from '../../parts/hazard-plate.tsx';
 import type { ResolveValue } from '../../parts/inlines.tsx';
 
@@ -24,7 +25,7 @@ export function StandsBefore({ warnings, hazards, resolve }: StandsBeforeProps):
           <h2>First</h2>
           <ul>
             {others.map(({ text }) => (
-              <li key={text}>{text}.</li>
+              <li key={text}>{asShown(text)}.</li>
             ))}
           </ul>
         </section>

@@ -22,10 +22,10 @@ export function StepTable({ steps }: { readonly steps: readonly DebriefStep[] })
           <tr key={step.number}>
             <td class="step-number">{step.number}</td>
             <th scope="row">
-              {step.what}
+              {asShown(step.what)}
               {remarksOn(step).map((remark) => (
                 <small key={remark} class="step-remark">
-                  {remark}
+                  {asShown(remark)}
                 </small>
               ))}
             </th>
@@ -68,7 +68,7 @@ function Worth({ halvings, most }: WorthProps): JSX.Element | null {
   return (
     <span class="worth">
       <span class="worth-length" style={{ width: `${(halvings / most) * 4}em` }} aria-hidden="true" />
-      {halvings.toFixed(1)}
+      {halvings.toFixed(halvings < 0.095 ? 2 : 1)}
     </span>
   );
 }

@@ -17,6 +17,9 @@ const waiting = [
   'Fetching the symptoms',
   'Fetching the tree',
   'Writing the record',
+  'Fetching the trees',
+  'Laying the board out',
+  'Working out what each check was worth',
 ];
 
 /** Goes there afresh, waits until it stands, and acts. */
