@@ -47,11 +47,13 @@ export function factorsOf(weighing: Weighing, suspected: Suspected, piece: Piece
     for (let first = 0; first < singles.length; first++) {
       const table = tables[first] ?? null;
       const kind = 2 * (kinds[first] ?? 0);
-      const beside = table && [0, 1].map((other) => rowTimes(table, both(kind + (some ? other : 0))));
+      const steady = table && rowTimes(table, both(kind));
+      const passing = some && table !== null ? rowTimes(table, both(kind + 1)) : steady;
       for (let second = first + 1; second < singles.length; second++, at++) {
         const other = tables[second] ?? null;
+        const beside = kinds[second] === 1 ? passing : steady;
         if (beside === null || other === null) linked.push(at);
-        else factors[at] = dot(other, beside[kinds[second] ?? 0] ?? other);
+        else factors[at] = dot(other, beside);
       }
     }
   }
@@ -70,7 +72,7 @@ export function factorsOf(weighing: Weighing, suspected: Suspected, piece: Piece
 
 function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
-  for (let at = 0; at < a.length; at++) sum += (a[at] ?? 0) * (b[at] ?? 0);
+  for (let at = 0; at < a.length; at++) sum += (a[at] as number) * (b[at] as number);
   return sum;
 }
 
@@ -78,11 +80,12 @@ function dot(a: Float64Array, b: Float64Array): number {
 export function rowTimes(row: Float64Array, matrix: Float64Array): Float64Array {
   const width = matrix.length / row.length;
   const result = new Float64Array(width);
-  row.forEach((share, first) => {
-    if (share === 0) return;
+  for (let first = 0; first < row.length; first++) {
+    const share = row[first] as number;
+    if (share === 0) continue;
     for (let at = 0; at < width; at++) {
-      result[at] = (result[at] ?? 0) + share * (matrix[first * width + at] ?? 0);
+      result[at] = (result[at] as number) + share * (matrix[first * width + at] as number);
     }
-  });
+  }
   return result;
 }

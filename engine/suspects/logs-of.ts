@@ -15,7 +15,9 @@ export function logsOf(weighing: Weighing, suspected: Suspected, pieces: readonl
   const together = new Map<number, Piece[]>();
   pieces.forEach((piece, index) => {
     const { factors, linked } = factorsOf(weighing, suspected, piece);
-    for (let at = 0; at < factors.length; at++) product[at] = (product[at] ?? 0) * (factors[at] ?? 0);
+    for (let at = 0; at < factors.length; at++) {
+      product[at] = (product[at] as number) * (factors[at] as number);
+    }
     for (const at of linked) {
       const known = together.get(at);
       if (known === undefined) together.set(at, [piece]);

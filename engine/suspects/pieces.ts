@@ -61,8 +61,8 @@ function fitsOf({ bands }: Shape, sighting: Sighting, slip: number): Float64Arra
   return weights.map((weight) => (1 - slip) * weight + (slip * sum) / bands.length);
 }
 
-function lookOf({ tree }: Weighing, { alsoPresent, board }: Sighting, fits: Float64Array): Look {
-  const also = tree.faults.flatMap(({ id }, place) => (alsoPresent.includes(id) ? [place] : []));
+function lookOf({ answererOf }: Weighing, { alsoPresent, board }: Sighting, fits: Float64Array): Look {
+  const also = alsoPresent.flatMap((fault) => answererOf.get(fault) ?? []);
   return { also, running: board === 'running', fits };
 }
 

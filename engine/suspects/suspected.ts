@@ -21,6 +21,20 @@ export interface Suspected {
  * the other; together 1 − unlisted. What a fault that was mended on this board brings along is as likely as that at least.
  */
 export function suspectedIn(weighing: Weighing, options: BeliefOptions): Suspected {
+  const ofWeighing = known.get(weighing) ?? new Map<string, Suspected>();
+  known.set(weighing, ofWeighing);
+  const { aside = [], mended = [], pairs = false, boardClass = null } = options;
+  const key = JSON.stringify([[...aside].sort(), [...mended].sort(), pairs, boardClass]);
+  const before = ofWeighing.get(key);
+  if (before !== undefined) return before;
+  const made = suspectedAmong(weighing, options);
+  ofWeighing.set(key, made);
+  return made;
+}
+
+const known = new WeakMap<Weighing, Map<string, Suspected>>();
+
+function suspectedAmong(weighing: Weighing, options: BeliefOptions): Suspected {
   const { tree, odds } = weighing;
   const { aside = new Set<string>(), mended = new Set<string>(), pairs = false, boardClass = null } = options;
   const singles = tree.faults.flatMap(({ id }, place) => (aside.has(id) ? [] : [place]));

@@ -35,6 +35,8 @@ export class Weighing {
   readonly ground: Ground;
   /** What derived readings can come out in where their inputs are read. */
   readonly allowed: PossibleBands;
+  /** The place of a fault among those who answer. */
+  readonly answererOf: ReadonlyMap<string, number>;
   readonly #values: SettingValues;
   readonly #answers: (Answers | undefined)[] = [];
   readonly #inputs: (readonly number[] | undefined)[] = [];
@@ -49,6 +51,7 @@ export class Weighing {
       places: new Map(readings.map(({ id }, place) => [id, place])),
       shapes: readings.map(shapeOf),
     };
+    this.answererOf = new Map(tree.faults.map(({ id }, place) => [id, place]));
     const usual = (tree.settings ?? []).map((setting) => [setting.id, setting.usual] as const);
     this.#values = new Map([...usual, ...settings]);
     this.allowed = possibleAt(this.ground.byId, this.#values);

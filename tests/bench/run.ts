@@ -2,13 +2,14 @@ import { bench as analysis } from './analysis.bench.ts';
 import { bench as compile } from './compile.bench.ts';
 import { bench as edit } from './edit.bench.ts';
 import type { Figure } from './figure.ts';
+import { bench as figures } from './figures.bench.ts';
 import { bench as next } from './next.bench.ts';
 import { bench as replay } from './replay.bench.ts';
 import { bench as size } from './size.bench.ts';
 import { bench as step } from './step.bench.ts';
 import { bench as suspects } from './suspects.bench.ts';
 
-const groups = { compile, edit, analysis, step, suspects, next, replay, size } satisfies Record<
+const groups = { compile, edit, analysis, figures, step, suspects, next, replay, size } satisfies Record<
   string,
   () => Promise<readonly Figure[]>
 >;

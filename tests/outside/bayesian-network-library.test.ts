@@ -1,4 +1,4 @@
-import { inferences } from 'bayesjs';
+import bayesjs from 'bayesjs';
 import { describe, expect, test } from 'vitest';
 import { type BeliefTree, believe } from '../../engine/suspects/believe.ts';
 import type { Sighting } from '../../engine/suspects/sighting.ts';
@@ -10,7 +10,7 @@ import { plainTraits, randomBeliefTree, randomSightings } from '../helpers/suspe
 function libraryShares(tree: BeliefTree, sightings: readonly Sighting[]): readonly number[] {
   const { network, given } = asNetwork(tree, sightings);
   return [...tree.faults.map(({ id }) => id), noneOfThese].map((name) =>
-    inferences.junctionTree.infer(network, { [cause]: name }, given),
+    bayesjs.inferences.junctionTree.infer(network, { [cause]: name }, given),
   );
 }
 
