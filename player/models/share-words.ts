@@ -24,19 +24,19 @@ export function shareWords(share: number): ShareWords {
 }
 
 function inWords(share: number): string {
-  if (share >= 0.995) return 'more than 99 in 100';
+  if (share >= 0.995) return 'over 99 in 100';
   if (share >= 0.945) return `${Math.round(share * 100)} in 100`;
   if (share >= 0.095) {
     const off = ([some, of]: readonly [number, number]): number => Math.abs(share - some / of);
     const [some, of] = parts.reduce((best, part) => (off(part) < off(best) - 1e-9 ? part : best));
     return `${some} in ${of}`;
   }
-  if (share < 0.0095) return 'less than 1 in 100';
+  if (share < 0.0095) return 'under 1 in 100';
   const away = (of: number): number => Math.abs(Math.log(share * of));
   return `1 in ${seldom.reduce((best, of) => (away(of) < away(best) ? of : best))}`;
 }
 
 function inPercent(share: number): string {
-  if (share >= 0.995) return 'more than 99 %';
-  return share < 0.0095 ? 'less than 1 %' : `${Math.round(share * 100)} %`;
+  if (share >= 0.995) return '> 99 %';
+  return share < 0.0095 ? '< 1 %' : `${Math.round(share * 100)} %`;
 }

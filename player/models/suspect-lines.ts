@@ -72,6 +72,6 @@ function restWords(rest: readonly Suspect[]): string {
   const most = Math.max(0, ...rest.map(({ share }) => share));
   const { words } = shareWords(most);
   return `${rest.length} more, ${rest.length > 1 ? 'each ' : ''}${words}${
-    rest.length > 1 && !words.startsWith('less') ? ' or less' : ''
+    rest.length > 1 && !words.startsWith('under') ? ' or less' : ''
   }`;
 }

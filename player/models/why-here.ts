@@ -14,6 +14,16 @@ export interface WhyHere {
   readonly loud?: boolean;
 }
 
+/** Entries that lead to no other step. */
+const onTheSpot: ReadonlySet<Entry['kind']> = new Set([
+  'note',
+  'todo',
+  'todo-done',
+  'acknowledged',
+  'arranged',
+  'waiting',
+]);
+
 /** Says why this step follows the one before; null at the first step. */
 export function whyHere(session: Session): WhyHere | null {
   const { position } = session;
@@ -22,11 +32,12 @@ export function whyHere(session: Session): WhyHere | null {
   const last = session.entries.findLast(
     ({ kind }) => kind !== 'note' && kind !== 'todo' && kind !== 'todo-done',
   );
-  if (last?.kind === 'went')
+  const came = session.entries.findLast(({ kind }) => !onTheSpot.has(kind));
+  if (came?.kind === 'went')
     return { text: `You came here from "${before.section.title}" on purpose`, remark: [] };
-  if (last?.kind === 'detoured')
+  if (came?.kind === 'detoured')
     return { text: `A detour from "${before.section.title}": it is quicker from here`, remark: [] };
-  if (last?.kind === 'returned') return { text: 'Back from the detour', remark: [] };
+  if (came?.kind === 'returned') return { text: 'Back from the detour', remark: [] };
   switch (before.section.kind) {
     case 'check':
       return afterCheck(session, before.section, bandsTaken(session, before, last));

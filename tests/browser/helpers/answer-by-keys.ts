@@ -54,6 +54,12 @@ const keys: { readonly [Say in Exclude<Answer['say'], Aside>]: ByKeys<Say> } = {
     await page.keyboard.press('Enter');
   },
   confirm: (page) => page.keyboard.press('='),
+  // Only the check that is offered can be gone to by a key.
+  detour: async (page) => {
+    await page.locator('.proposal').first().waitFor({ state: 'attached' });
+    await page.keyboard.press('Alt+Q');
+  },
+  return: (page) => page.keyboard.press('Alt+T'),
   'cannot-read': async (page, { why }) => {
     await inSheet(page, 'Alt+C', why);
     await page.keyboard.press('Enter');

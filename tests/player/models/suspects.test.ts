@@ -14,7 +14,7 @@ const at = (...answers: string[]): Session => walk(tree, ...opened, ...answers);
 
 describe('shareWords()', () => {
   test.each([
-    [0.9999, 'more than 99 in 100', 'more than 99 %'],
+    [0.9999, 'over 99 in 100', '> 99 %'],
     [0.97, '97 in 100', '97 %'],
     [0.7, '7 in 10', '70 %'],
     [0.66, '2 in 3', '66 %'],
@@ -23,8 +23,8 @@ describe('shareWords()', () => {
     [0.1, '1 in 10', '10 %'],
     [0.05, '1 in 20', '5 %'],
     [0.01, '1 in 100', '1 %'],
-    [0.002, 'less than 1 in 100', 'less than 1 %'],
-    [0, 'less than 1 in 100', 'less than 1 %'],
+    [0.002, 'under 1 in 100', '< 1 %'],
+    [0, 'under 1 in 100', '< 1 %'],
   ])('says %d as people do', (share, words, percent) => {
     expect(shareWords(share)).toEqual({ words, percent });
   });
@@ -32,7 +32,7 @@ describe('shareWords()', () => {
   test('never says less of what is likelier', () => {
     const value = (words: string): number => {
       const [, some = '0', of = '1'] = /(\d+) in (\d+)/.exec(words) ?? [];
-      return words.startsWith('less') ? 0 : Number(some) / Number(of);
+      return words.startsWith('under') ? 0 : Number(some) / Number(of);
     };
     const said = Array.from({ length: 1001 }, (_, part) => value(shareWords(part / 1000).words));
     expect(said).toEqual(said.toSorted((a, b) => a - b));
@@ -195,6 +195,16 @@ describe('proposalShown()', () => {
     expect(shown(at('upgrade', 'wait'), due)).toBe(null);
     expect(shown(at('upgrade'), due)).not.toBe(null);
   });
+});
+
+test('whyHere() says that a detour was taken, also once its danger was acknowledged', () => {
+  const detour = at('nothing', 'detour cpu_clk');
+  const why = { text: 'A detour from "Rails": it is quicker from here', remark: [] };
+  expect([
+    whyHere(detour),
+    whyHere(walk(tree, ...opened, 'nothing', 'detour cpu_clk', 'acknowledge')),
+  ]).toEqual([why, why]);
+  expect(whyHere(at('nothing', 'detour cpu_clk', 'return'))?.text).toBe('Back from the detour');
 });
 
 describe('after a failed proof', () => {
