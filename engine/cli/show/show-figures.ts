@@ -14,7 +14,13 @@ const least = 0.1;
 
 /** All figures of a tree as plain text, a blank line between the parts. */
 export function showFigures(tree: CompiledTree, figures: Figures, width: number): string {
-  const parts = [head(figures), along(figures), best(figures, width), faults(figures), testability(figures)];
+  const parts = [
+    head(figures, width),
+    along(figures),
+    best(figures, width),
+    faults(figures),
+    testability(figures),
+  ];
   return [
     ...parts,
     groups(figures, width),
@@ -34,9 +40,10 @@ const right = (rows: readonly (readonly string[])[], from = 1): readonly (readon
   return rows.map((row) => row.map((word, at) => (at < from ? word : word.padStart(widths[at] ?? 0))));
 };
 
-function head({ title, settings }: Figures): string {
+function head({ title, settings }: Figures, width: number): string {
   const said = Object.entries(settings).map(([id, value]) => `${id} ${value}`);
-  return said.length === 0 ? title : `${title}\nReckoned at the usual settings: ${said.join(', ')}`;
+  if (said.length === 0) return title;
+  return `${title}\n${wrap(`Reckoned at the usual settings: ${said.join(', ')}`, width)}`;
 }
 
 function along({ along: { expected, worst, arrives } }: Figures): string {
