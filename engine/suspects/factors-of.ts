@@ -17,25 +17,27 @@ export function factorsOf(weighing: Weighing, suspected: Suspected, piece: Piece
   const factors = new Float64Array(size).fill(1);
   const linked: number[] = [];
   const also = new Set(piece.looks.flatMap((look) => look.also));
-  const isAlone = (answerer: number): boolean =>
-    piece.table !== null || weighing.answers(answerer).isAlone(piece.reading);
-  const othersAlone = [...also].every(isAlone);
-  const isFree = (answerer: number): boolean => othersAlone && !also.has(answerer) && isAlone(answerer);
+  const alone = piece.table === null ? weighing.aloneTables(piece.reading) : null;
+  const tableOf = (answerer: number): Float64Array | null =>
+    alone === null ? tableFor(weighing, piece, answerer) : (alone[answerer] ?? null);
+  const isFree = [...also].every((answerer) => tableOf(answerer) !== null);
+  const freeTable = (answerer: number): Float64Array | null =>
+    isFree && !also.has(answerer) ? tableOf(answerer) : null;
   const some = piece.looks.some(({ running }) => running);
   const kindOf = (answerer: number): number => (some && weighing.isSometimes(answerer) ? 1 : 0);
-  const alone = evidences((kind) => [{ answerer: -1, sometimes: kind === 1 }]);
-  const free = singles.map(isFree);
+  const ofOne = evidences((kind) => [{ answerer: -1, sometimes: kind === 1 }]);
   const kinds = singles.map(kindOf);
-  const tables = singles.map((answerer, at) => (free[at] ? tableFor(weighing, piece, answerer) : null));
+  const tables = singles.map(freeTable);
 
   tables.forEach((table, at) => {
     if (table === null) linked.push(at);
-    else factors[at] = dot(table, alone(kinds[at] ?? 0));
+    else factors[at] = dot(table, ofOne(kinds[at] ?? 0));
   });
   if (suspected.pairs) addPairs();
   const last = size - 1;
-  if (isFree(none)) factors[last] = dot(tableFor(weighing, piece, none), alone(0));
-  else linked.push(last);
+  const unlisted = freeTable(none);
+  if (unlisted === null) linked.push(last);
+  else factors[last] = dot(unlisted, ofOne(0));
   return { factors, linked };
 
   function addPairs(): void {

@@ -39,6 +39,7 @@ export class Weighing {
   readonly answererOf: ReadonlyMap<string, number>;
   readonly #values: SettingValues;
   readonly #answers: (Answers | undefined)[] = [];
+  readonly #aloneTables: (readonly (Float64Array | null)[] | undefined)[] = [];
   readonly #inputs: (readonly number[] | undefined)[] = [];
 
   constructor(tree: BeliefTree, settings: SettingValues) {
@@ -71,6 +72,18 @@ export class Weighing {
     const shape = this.ground.shapes[reading];
     if (shape === undefined) throw new Error('expected every reading to have a shape');
     return shape;
+  }
+
+  /** What everybody does in a reading, by answerer; null where it comes out together with others. */
+  aloneTables(reading: number): readonly (Float64Array | null)[] {
+    const before = this.#aloneTables[reading];
+    if (before !== undefined) return before;
+    const made = Array.from({ length: healthyAnswerer(this.tree) + 1 }, (_, answerer) => {
+      const answers = this.answers(answerer);
+      return answers.isAlone(reading) ? answers.table(reading) : null;
+    });
+    this.#aloneTables[reading] = made;
+    return made;
   }
 
   isSometimes(answerer: number): boolean {
