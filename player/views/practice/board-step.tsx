@@ -44,6 +44,8 @@ export function BoardStep({ run, drill }: DrillStepProps<'board'>): JSX.Element 
         <StepTitle hasField>
           {drill.events.length === 0 ? drill.tree.symptom : 'What do you check next?'}
         </StepTitle>
+        {isOpen && asked !== null && <NextCheck drill={drill} check={asked} />}
+        {isOpen && asked === null && drill.plan.manner === 'guided' && <TreeEnds led={led} />}
         {pictures.length > 0 && (
           <section class={`pictures${isOpen ? '' : ' pictures-last'}`} aria-label="Points to pick">
             {pictures.map(({ picture, places }) => (
@@ -57,8 +59,6 @@ export function BoardStep({ run, drill }: DrillStepProps<'board'>): JSX.Element 
             ))}
           </section>
         )}
-        {isOpen && asked !== null && <NextCheck drill={drill} check={asked} />}
-        {isOpen && asked === null && drill.plan.manner === 'guided' && <TreeEnds led={led} />}
         {spot.value !== null && (
           <p class="spot" role="status">
             <span>

@@ -7,7 +7,6 @@ import { Action } from '../../parts/action.tsx';
 import { BlankState } from '../../parts/blank-state.tsx';
 import { NarrowingPicture } from '../../parts/narrowing-picture.tsx';
 import { TextField } from '../../parts/text-field.tsx';
-import { useKeys } from '../../parts/use-keys.ts';
 import { Shell } from '../shell/shell.tsx';
 import { useModel } from '../use-model.ts';
 import { MarkKey } from './mark-key.tsx';
@@ -61,7 +60,6 @@ interface DebriefProps {
 function Debrief({ app, page, debrief, onAgain }: DebriefProps): JSX.Element {
   const { hidden, found, minutes, title, moments, enough, orders, lines, steps, says } = debrief;
   const another = () => app.go({ screen: 'practise' });
-  useKeys({ Enter: another });
   return (
     <>
       <div>
@@ -105,7 +103,7 @@ function Debrief({ app, page, debrief, onAgain }: DebriefProps): JSX.Element {
         </Action>
       </form>
       <div class="debrief-tools">
-        <Action rank="main" keys="Enter" onAct={another}>
+        <Action rank="main" onAct={another}>
           Another board
         </Action>
         <Action onAct={onAgain}>The same board again</Action>
