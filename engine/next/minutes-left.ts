@@ -11,6 +11,11 @@ interface Node extends Point {
   readonly reach: number;
 }
 
+export interface MinutesLeft {
+  readonly minutes: number;
+  readonly exact: boolean;
+}
+
 /** Work that is done at most, in products of a share and a likelihood: some milliseconds. */
 const most = 2_000_000;
 /** What is less likely to come to than this is left out. */
@@ -19,12 +24,7 @@ const leastReach = 1e-5;
 /** Expected minutes until one suspect, or several that no check tells apart, make up the share `settled`, when the check with the most bits
  *  for each minute is always taken. The likeliest points are looked at first; where the work becomes too much the rest counts
  *  as nothing, and `exact` is false. */
-export function minutesLeft(
-  tables: Tables,
-  row: Row,
-  costs: Costs,
-  settled: number,
-): { minutes: number; exact: boolean } {
+export function minutesLeft(tables: Tables, row: Row, costs: Costs, settled: number): MinutesLeft {
   const { shares, groups } = tables;
   const gains = emptyGains(tables);
   const open: Node[] = [{ reach: 1, shares, taken: new Map(), conditions: costs.start }];

@@ -8,7 +8,7 @@ import { emptyGains, type Gains, gainsAt } from './gains.ts';
 import { type Item, rowOf } from './items.ts';
 import type { Later } from './later.ts';
 import { lookAhead } from './look-ahead.ts';
-import { minutesLeft } from './minutes-left.ts';
+import { type MinutesLeft, minutesLeft } from './minutes-left.ts';
 import { originsOf } from './origins-of.ts';
 import { partsOf } from './parts-of.ts';
 import type { Proposal, Proposals } from './proposal.ts';
@@ -54,8 +54,21 @@ export function propose(
     return one.target === one.item || pair > one.rate ? { ...one, rate: pair } : one;
   });
   const ranked = [...looked.toSorted(byRate), ...alone.slice(deep)];
-  const { minutes, exact } = minutesLeft(tables, row, costs, enough);
-  return { ranked: ranked.map((one) => proposalOf(tables, gains, items, one)), minutesLeft: minutes, exact };
+  let left: MinutesLeft | null = null;
+  const ahead = (): MinutesLeft => {
+    left ??= minutesLeft(tables, row, costs, enough);
+    return left;
+  };
+  // Who takes the best needs no figure of what is left: it is worked out when it is asked for.
+  return {
+    ranked: ranked.map((one) => proposalOf(tables, gains, items, one)),
+    get minutesLeft() {
+      return ahead().minutes;
+    },
+    get exact() {
+      return ahead().exact;
+    },
+  };
 }
 
 /** The rate of a check together with what would follow it. What one of several that are alike has told, the others do not
