@@ -1,6 +1,5 @@
 export type { Answer } from './answer.ts';
 export { apply, replay } from './apply.ts';
-export { checksNow } from './checks-now.ts';
 export { entryFor } from './entry-for.ts';
 export { type Expectation, expectationOf } from './expectation-of.ts';
 export { type FaultStanding, faultStandings } from './fault-standings.ts';

@@ -84,7 +84,7 @@ const checkOf = (reading: Reading): Check => ({
 });
 
 /** Every fault shows something in one reading of five. */
-function largeTree(): { readonly readings: readonly Reading[]; readonly faults: readonly Fault[] } {
+export function largeTree(): { readonly readings: readonly Reading[]; readonly faults: readonly Fault[] } {
   const { upTo, chance } = dice(20);
   const readings = Array.from({ length: size }, (_, at) => ({
     ...plainReading(`r${at}`, { kind: 'options', options: bands.map((name) => ({ name, means: null })) }, [
