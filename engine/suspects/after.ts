@@ -2,7 +2,7 @@ import type { Belief } from './belief.ts';
 import { logsOf } from './logs-of.ts';
 import { piecesOf } from './pieces.ts';
 import type { Sighting } from './sighting.ts';
-import { WeighedBelief } from './weighed-belief.ts';
+import { WeighedBelief, weighed } from './weighed-belief.ts';
 
 /** What would be believed if one more reading came out in a band, on the board as it is now.
  *  @param belief of `believe` or of this
@@ -33,9 +33,4 @@ function isInput(belief: Belief, place: number): boolean {
   return sightings.some(({ reading }) =>
     weighing.inputs(weighing.ground.places.get(reading) ?? -1).includes(place),
   );
-}
-
-export function weighed(belief: Belief): WeighedBelief {
-  if (!(belief instanceof WeighedBelief)) throw new Error('expected a belief that was made by believe()');
-  return belief;
 }

@@ -1,5 +1,5 @@
-import { weighed } from './after.ts';
 import type { Belief } from './belief.ts';
+import { weighed } from './weighed-belief.ts';
 
 /** So much better must none of these explain what was read than every fault before that is said. */
 const clearly = 4;

@@ -1,8 +1,7 @@
-import { weighed } from './after.ts';
 import type { Belief } from './belief.ts';
 import { logsOf } from './logs-of.ts';
 import { piecesOf } from './pieces.ts';
-import type { WeighedBelief } from './weighed-belief.ts';
+import { type WeighedBelief, weighed } from './weighed-belief.ts';
 
 /** What one sighting did to a suspect. */
 export interface Move {

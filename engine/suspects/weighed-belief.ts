@@ -39,6 +39,12 @@ export class WeighedBelief implements Belief {
   }
 }
 
+/** What a belief rests on. Only `believe` and `after` make beliefs. */
+export function weighed(belief: Belief): WeighedBelief {
+  if (!(belief instanceof WeighedBelief)) throw new Error('expected a belief that was made by believe()');
+  return belief;
+}
+
 function sharesOf(priors: Float64Array, logs: Float64Array): readonly number[] {
   let most = Number.NEGATIVE_INFINITY;
   const weights = logs.map((log, at) => log + Math.log(priors[at] ?? 0));
