@@ -4,7 +4,7 @@ import { huffman } from './huffman.ts';
 import { informationBound } from './information-bound.ts';
 import { minutesWithBefore } from './minutes-with-before.ts';
 import { pairBound } from './pair-bound.ts';
-import { partedBy } from './parted.ts';
+import { mostOutcomes, partedBy } from './parted.ts';
 import { toldBy } from './told-by.ts';
 
 /** Minutes that no order of the open columns can go below, from a state in which the game is not over: the best of three bounds. Rows of
@@ -52,10 +52,15 @@ function boundOf(
   if (rows.length === 2) return pairs;
   const components = componentsOf(ground, rows, shares, open.length, parted);
   if (components.length < 2) return pairs;
+  const code = codeBound(components, mostOutcomes(parted, open.length), minutes);
+  const least = Math.max(pairs, code);
+  // Of few the information bound is hardly ever the best, and it takes the longest to reckon.
+  if (components.length <= few) return least;
   const told = open.map((column, at) => toldBy(ground, rows, shares, column, minutes[at] as number));
-  const code = codeBound(components, Math.max(2, ...told.map(({ masses }) => masses.length)), minutes);
-  return Math.max(pairs, code, informationBound(entropy(components), told));
+  return Math.max(least, informationBound(entropy(components), told));
 }
+
+const few = 3;
 
 /**
  * Huffman's bound where columns take unequal minutes. A board that is asked d columns is asked d different ones, so it takes

@@ -66,11 +66,7 @@ function gainAt(rate: number, { minutes, bits, capacity, masses }: Told): { gain
  * By what it parts: of the cases in which it is taken no more than `masses[b]` can show band b, and it tells most where the
  * bands are as even as they can be: the rare ones whole, the others at one level v. There g grows by log2(x / v) for each x.
  */
-function partedGain(
-  rate: number,
-  minutes: number,
-  masses: readonly number[],
-): { gain: number; bits: number } {
+function partedGain(rate: number, minutes: number, masses: Float64Array): { gain: number; bits: number } {
   const ratio = 2 ** (minutes / rate);
   let whole = 0;
   for (let rare = 0; rare < masses.length; rare += 1) {
@@ -88,7 +84,7 @@ function partedGain(
 function gainWith(
   rate: number,
   minutes: number,
-  masses: readonly number[],
+  masses: Float64Array,
   rare: number,
   level: number,
 ): { gain: number; bits: number } {

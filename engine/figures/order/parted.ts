@@ -36,3 +36,17 @@ export function partedBy(ground: Ground, rows: Int16Array, seen: Int8Array, open
   }
   return { bits, doubtful };
 }
+
+/** In how many ways an open column can come out at the most, 2 or more. */
+export function mostOutcomes({ bits }: Parted, open: number): number {
+  const rows = bits.length / Math.max(1, open);
+  let most = 2;
+  for (let at = 0; at < open; at += 1) {
+    let shown = 0;
+    for (let index = 0; index < rows; index += 1) shown |= bits[at * rows + index] as number;
+    let count = 0;
+    for (let left = shown; left !== 0; left &= left - 1) count += 1;
+    if (count > most) most = count;
+  }
+  return most;
+}

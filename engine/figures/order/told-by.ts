@@ -8,7 +8,7 @@ export interface Told {
   /** Bits for each time it is taken, at the most. */
   readonly capacity: number;
   /** How likely each band is, least first; without rows that say nothing. */
-  readonly masses: readonly number[];
+  readonly masses: Float64Array;
 }
 
 export function toldBy(
@@ -46,6 +46,6 @@ export function toldBy(
     minutes,
     bits: Math.max(0, bits),
     capacity: ground.capacity[column] as number,
-    masses: [...masses].filter((mass) => mass > 0).sort((one, other) => one - other),
+    masses: masses.filter((mass) => mass > 0).sort(),
   };
 }
