@@ -45,19 +45,41 @@ export function ratesAt(
     if (told < leastBits || rate <= (rates.get(first)?.rate ?? 0)) return;
     rates.set(first, { item: first, target, rate });
   };
+  /** What opens many checks counts for as many of them as make it worth more, as if each told something of its own; no more than is
+   *  unknown then. */
+  const noteBundle = (way: Way, open: readonly number[]): void => {
+    const unknown = entropyOf(way.shares);
+    const worth = open
+      .map((item) => ({
+        item,
+        told: bitsOf(tables, way.shares, item),
+        minutes: costs.minutes((items[item] as Item).check, way.conditions),
+      }))
+      .toSorted((a, b) => b.told / b.minutes - a.told / a.minutes);
+    let told = 0;
+    let { minutes } = way;
+    for (const one of worth) {
+      const more = Math.min(unknown, told + one.told);
+      const longer = minutes + way.reach * one.minutes;
+      const isBetter = (way.bits + way.reach * more) / longer > (way.bits + way.reach * told) / minutes;
+      if (!isBetter) break;
+      told = more;
+      minutes = longer;
+    }
+    const [target] = worth;
+    if (target !== undefined) note(way.first, target.item, way.bits + way.reach * told, minutes);
+  };
   for (const { before, members } of families) {
     const open = members.filter((item) => !point.taken.has(item));
     if (open.length === 0) continue;
     const way = wayThrough(tables, items, costs, point, before);
     if (way === null) continue;
-    for (const item of open) {
-      const { check } = items[item] as Item;
-      if (way.first < 0) note(item, item, bits[item] as number, costs.minutes(check, point.conditions));
-      else {
-        const told = way.bits + way.reach * bitsOf(tables, way.shares, item);
-        note(way.first, item, told, way.minutes + way.reach * costs.minutes(check, way.conditions));
+    if (way.first < 0) {
+      for (const item of open) {
+        const { check } = items[item] as Item;
+        note(item, item, bits[item] as number, costs.minutes(check, point.conditions));
       }
-    }
+    } else noteBundle(way, open);
   }
   return [...rates.values()].toSorted(byRate);
 }
@@ -154,3 +176,9 @@ function step(
   way.reach *= sum;
   if (sum > 0) for (let row = 0; row < shares.length; row += 1) shares[row] = (shares[row] as number) / sum;
 }
+
+const entropyOf = (shares: Float64Array): number => {
+  let bits = 0;
+  for (const share of shares) if (share > 0) bits -= share * Math.log2(share);
+  return bits;
+};

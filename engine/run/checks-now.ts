@@ -16,8 +16,28 @@ export const checksNow = (session: Session): readonly Check[] =>
   candidates(session).flatMap(({ check, before }) => (before.length === 0 ? [check] : []));
 
 /** Those that can be taken once something else was seen. */
-export const checksLater = (session: Session): readonly Later[] =>
-  candidates(session).filter(({ before }) => before.length > 0);
+export function checksLater(session: Session): readonly Later[] {
+  const all = candidates(session);
+  const waits = new Map(all.map(({ check, before }) => [check.reading.id, before]));
+  return all.flatMap(({ check, before }) =>
+    before.length === 0 ? [] : [{ check, before: withTheirs(before, waits) }],
+  );
+}
+
+/** With all that must be seen before those in turn. */
+function withTheirs(
+  before: readonly Before[],
+  waits: ReadonlyMap<string, readonly Before[]>,
+): readonly Before[] {
+  const found = new Set<Before>(before);
+  const through = new Set<string>();
+  for (const { reading } of found) {
+    if (through.has(reading)) continue;
+    through.add(reading);
+    for (const other of waits.get(reading) ?? []) found.add(other);
+  }
+  return once([...found]);
+}
 
 /** What the board is in, and what it takes to change that. */
 export const arrangingNow = ({ loaded, position }: Session): Arranging =>

@@ -5,6 +5,7 @@ import { faultStart } from '../../engine/figures/fault-start.ts';
 import { usualSettings } from '../../engine/figures/usual-settings.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
 import { arrangingOf, type Check, settled } from '../../engine/next/index.ts';
+import { checksNow } from '../../engine/run/checks-now.ts';
 import {
   type Answer,
   apply,
@@ -90,7 +91,11 @@ export function lesson(tree: CompiledTree, { rare = 1e-5, enough = settled, byTr
     const named = nameableSection(point.session, enough);
     const proposed = named === null ? (proposalsOf(point.session)?.ranked[0]?.check ?? null) : null;
     if (proposed === null) note(told, point, named, tree, null);
-    else open.push(...pointsAfter(point, proposed, draws));
+    else {
+      if (!checksNow(point.session).includes(proposed))
+        throw new Error(`expected "${proposed.reading.id}" to be proposed only where it can be taken`);
+      open.push(...pointsAfter(point, proposed, draws));
+    }
   }
   const all = [...faults.values()].reduce((sum, { share }) => sum + share, 0);
   for (const learnt of faults.values()) {

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { figuresOf } from '../../engine/figures/figures-of.ts';
 import { minutesAlong } from '../helpers/along-the-tree.ts';
 import { shippedTrees } from '../helpers/shipped-trees.ts';
 import { lesson } from '../helpers/trainee.ts';
+import { withoutSlips } from '../helpers/without-slips.ts';
 
 describe.each(shippedTrees)('a trainee who takes what is proposed on $id', ({ id, tree }) => {
   test('needs on the average no more minutes than the order of the tree, down to one board in 100,000', () => {
@@ -17,4 +19,17 @@ describe.each(shippedTrees)('a trainee who takes what is proposed on $id', ({ id
     expect(minutes).toBeLessThanOrEqual(along.minutes);
     expect(right).toBeGreaterThan(0.95);
   });
+});
+
+test('a trainee who takes what is proposed needs at most 10 % more than the best order of memory, which is found exactly', () => {
+  const whole = shippedTrees.find(({ id }) => id === 'memory')?.tree ?? null;
+  if (whole === null) throw new Error('expected memory to compile');
+  const tree = withoutSlips(whole);
+  const { best } = figuresOf(tree, { budget: 300_000 });
+  const { minutes } = lesson(tree, { byTree: () => 0 });
+  console.log(
+    `memory without slips: ${minutes.toFixed(2)} minutes, the best order ${best.low.toFixed(2)} (${best.looked} states)`,
+  );
+  expect(best.exact).toBe(true);
+  expect(minutes).toBeLessThanOrEqual(best.low * 1.1);
 });
