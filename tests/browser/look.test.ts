@@ -4,9 +4,9 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { Session } from '../../engine/run/index.ts';
 import { treeOf, walk } from '../helpers/bench.ts';
 import { faultsOfLook } from './helpers/faults-of-look.ts';
-import { layoutFaults } from './helpers/layout-faults.ts';
+import { faultsWithBigLetters } from './helpers/faults-with-big-letters.ts';
 import { putOnBench } from './helpers/put-on-bench.ts';
-import { type Look, showLook } from './helpers/show-look.ts';
+import type { Look } from './helpers/show-look.ts';
 import { showTrees } from './helpers/show-trees.ts';
 import { useRoom } from './helpers/use-player.ts';
 
@@ -139,16 +139,10 @@ describe.each([360, 820, 1440])('at %i px', (width) => {
 });
 
 test('every step keeps its layout at 360 px with big letters', async () => {
-  const { page, url } = room();
-  await page.setViewportSize({ width: 360, height: 740 });
-  await page.evaluate(() => localStorage.setItem('deadboard.type', 'big'));
-  await page.goto('about:blank');
-  await page.goto(url);
-  const faults: string[] = [];
-  for (const name of names) {
-    await showLook(room(), { name, place: `/job/${idOf(name)}` });
-    faults.push(...(await layoutFaults(page)).map((fault) => `${name}: ${fault}`));
-  }
-  expect(await page.evaluate(() => document.documentElement.dataset.type)).toBe('big');
-  expect(faults).toEqual([]);
+  expect(
+    await faultsWithBigLetters(
+      room(),
+      names.map((name) => ({ name, place: `/job/${idOf(name)}` })),
+    ),
+  ).toEqual([]);
 });

@@ -6,9 +6,9 @@ import { codeOfPlan, type DrillManner, planDrill } from '../../engine/practice/i
 import { benchTree } from '../helpers/bench.ts';
 import { shippedTrees } from '../helpers/shipped-trees.ts';
 import { faultsOfLook } from './helpers/faults-of-look.ts';
+import { faultsWithBigLetters } from './helpers/faults-with-big-letters.ts';
 import { tabAndPress, tabTo } from './helpers/keyboard.ts';
-import { layoutFaults } from './helpers/layout-faults.ts';
-import { type Look, showLook } from './helpers/show-look.ts';
+import type { Look } from './helpers/show-look.ts';
 import { showTrees } from './helpers/show-trees.ts';
 import { type Room, usePlayer, useRoom } from './helpers/use-player.ts';
 
@@ -281,16 +281,6 @@ describe('every screen of practice', () => {
   );
 
   test('keeps its layout at 360 px with big letters', async () => {
-    const { page, url } = room();
-    await page.setViewportSize({ width: 360, height: 740 });
-    await page.evaluate(() => localStorage.setItem('deadboard.type', 'big'));
-    await page.goto('about:blank');
-    await page.goto(url);
-    const faults: string[] = [];
-    for (const look of looks) {
-      await showLook(room(), look);
-      faults.push(...(await layoutFaults(page)).map((fault) => `${look.name}: ${fault}`));
-    }
-    expect(faults).toEqual([]);
+    expect(await faultsWithBigLetters(room(), looks)).toEqual([]);
   });
 });
