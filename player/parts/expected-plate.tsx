@@ -1,4 +1,5 @@
 import type { JSX } from 'preact';
+import { listed } from '../models/listed.ts';
 import { Figure } from './figure.tsx';
 
 interface ExpectedPlateProps {
@@ -25,16 +26,14 @@ export function ExpectedPlate({
   if (contradiction !== null) return <p class="expected expected-any">{contradiction}.</p>;
   if (missing.length > 0) {
     return (
-      <p class="expected expected-any">
-        What it should read depends on {missing.join(' and ')}, not known yet.
-      </p>
+      <p class="expected expected-any">What it should read depends on {listed(missing)}, not known yet.</p>
     );
   }
   if (text === '') return <p class="expected expected-any">Nothing is judged here: enter what you find.</p>;
   return (
     <p class="expected">
       <span class="engraved">Should read</span> <Figure text={text} size={size} />
-      {because.length > 0 && <span class="because"> because {because.join(' and ')}</span>}
+      {because.length > 0 && <span class="because"> because {listed(because)}</span>}
     </p>
   );
 }

@@ -1,4 +1,5 @@
 import type { Debrief } from '../../../engine/practice/debrief.ts';
+import { listed } from '../listed.ts';
 import { minutesText } from '../minutes-text.ts';
 import type { DebriefStep } from './debrief-steps.ts';
 
@@ -37,7 +38,7 @@ function enoughLines({ enough, outcome }: Debrief): readonly DebriefLine[] {
 
 function orderLines({ checking, best, along, enough }: Debrief): readonly DebriefLine[] {
   const others = [
-    ...(best === null ? [] : [`the best order takes ${best} to be certain of this board`]),
+    ...(best === null ? [] : [`the best next check each time is certain of this board in ${best}`]),
     ...(along === null ? [] : [`the tree's order comes to a fault in ${along}`]),
   ];
   if (others.length === 0) return [line('plain', `You measured for ${minutesText(checking)}.`)];
@@ -80,10 +81,4 @@ function predictionLines({ predictions }: Debrief): readonly DebriefLine[] {
       `What you said before measuring came true ${right} of ${predictions.length} times.`,
     ),
   ];
-}
-
-/** `2, 5 and 7` */
-function listed(items: readonly string[]): string {
-  const [last = '', ...others] = items.toReversed();
-  return others.length === 0 ? last : `${others.toReversed().join(', ')} and ${last}`;
 }

@@ -42,7 +42,7 @@ export function debriefShown(drill: Drill): DebriefShown {
     steps,
     enough: enough && { minute: enough.minute, says: `enough after minute ${enough.minute}` },
     orders: [
-      ...(best === null ? [] : [{ minute: best, says: `best order, ${best} min` }]),
+      ...(best === null ? [] : [{ minute: best, says: `best checks, ${best} min` }]),
       ...(along === null ? [] : [{ minute: along, says: `tree's order, ${along} min` }]),
     ],
     lines: debriefLines(debrief, steps),

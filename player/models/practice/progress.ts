@@ -10,7 +10,7 @@ export interface Outcome {
   readonly rightAtFirst: boolean;
   readonly hints: number;
   readonly minutes: number;
-  /** What the best order takes to that fault; null where it is not known. */
+  /** What the best next check each time takes to that fault; null where it is not known. */
   readonly best: number | null;
 }
 
@@ -21,7 +21,7 @@ export interface FamilyProgress {
   readonly rightAtFirst: number;
   /** Right at first, and no hint taken. */
   readonly unaided: number;
-  /** Minutes spent for each minute of the best order, over all drills where that is known. */
+  /** Minutes spent for each minute of the best checks, over all drills where that is known. */
   readonly against: number | null;
 }
 

@@ -56,7 +56,7 @@ function Families({ families }: { readonly families: readonly FamilyProgress[] }
           <th scope="col">Boards</th>
           <th scope="col">Right at first</th>
           <th scope="col">Without hints</th>
-          <th scope="col">Time, best order = 1</th>
+          <th scope="col">Time, best checks = 1</th>
         </tr>
       </thead>
       <tbody>
@@ -66,7 +66,7 @@ function Families({ families }: { readonly families: readonly FamilyProgress[] }
             <td data-head="Boards">{drills}</td>
             <td data-head="Right at first">{rightAtFirst}</td>
             <td data-head="Without hints">{unaided}</td>
-            <td data-head="Time, best order = 1">{against === null ? '–' : against.toFixed(1)}</td>
+            <td data-head="Time, best checks = 1">{against === null ? '–' : against.toFixed(1)}</td>
           </tr>
         ))}
       </tbody>

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { unlisted } from '../../../engine/practice/drill.ts';
+import { listed } from '../../models/listed.ts';
 import { asShown } from '../../parts/as-shown.ts';
 import { Figure } from '../../parts/figure.tsx';
 import { MainAction } from '../job/main-action.tsx';
@@ -34,7 +35,7 @@ export function ProofStep({ app, run, drill, place }: DrillStepProps<'proof'>): 
             {fault === unlisted
               ? 'This board has one of the faults of its tree.'
               : failed.length > 0
-                ? `The proof fails at ${failed.map(({ reading }) => nameOf(reading)).join(' and ')}. The fault is still on the board, and the remedy cost its minutes.`
+                ? `The proof fails at ${listed(failed.map(({ reading }) => `"${nameOf(reading)}"`))}. The fault is still on the board, and the remedy cost its minutes.`
                 : 'The readings are good, and yet the board still shows its symptom.'}
           </p>
         )}

@@ -1,6 +1,7 @@
 import type { JSX } from 'preact';
 import { latest, nameHere } from '../../../../engine/run/index.ts';
 import { lastLook } from '../../../models/last-look.ts';
+import { listed } from '../../../models/listed.ts';
 import { openWayWords } from '../../../models/open-way-words.ts';
 import { unsettledWords } from '../../../models/unsettled-words.ts';
 import { Action } from '../../../parts/action.tsx';
@@ -47,8 +48,8 @@ export function TooCloseStep({ job, session, question }: StepProps<'too-close'>)
         })}
         {unread.length > 0 && (
           <p>
-            {unread.map((id) => nameHere(session, id)).join(' and ')} {unread.length > 1 ? 'are' : 'is'} not
-            known, and the way depends on it.
+            {listed(unread.map((id) => nameHere(session, id)))} {unread.length > 1 ? 'are' : 'is'} not known,
+            and the way depends on it.
           </p>
         )}
         {[...new Set(settings)].map((setting) => (

@@ -19,7 +19,7 @@ const outcome = (more: Partial<Outcome>): Outcome => ({
 });
 
 describe('progressOf()', () => {
-  test('counts boards, right at first, without hints, and time against the best order, family by family', () => {
+  test('counts boards, right at first, without hints, and time against the best checks, family by family', () => {
     const shelf = memoryPracticeShelf();
     keepOutcome(shelf, 'a', outcome({}));
     keepOutcome(shelf, 'b', outcome({ rightAtFirst: false, minutes: 40 }));
