@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 /** What touches neither a document nor a process of its own: these files share one load of the engine in each worker. */
@@ -9,6 +10,7 @@ const limits = { testTimeout: 120_000, hookTimeout: 300_000 };
 
 export default defineConfig({
   test: {
+    maxWorkers: availableParallelism(),
     reporters: ['default', './tests/helpers/plain-line-reporter.ts'],
     globalSetup: ['./tests/helpers/build-once.ts'],
     projects: [
