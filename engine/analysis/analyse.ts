@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../diagnostics/diagnostic.ts';
 import type { LinkedTree } from '../link/linked-tree.ts';
+import { mends } from '../model/mends.ts';
 import type { NotExact } from '../paths/paths.ts';
 import { pathsOf, walkableOf } from '../paths/paths-of.ts';
 import { possibleUsually } from '../suspects/possible-usually.ts';
@@ -45,9 +46,7 @@ export function analyse(tree: LinkedTree): Analysis {
 
 function unfollowed({ fault, notFollowed }: FaultWalk, { sections }: LinkedTree): readonly NotExact[] {
   if (notFollowed === 0) return [];
-  const home = sections.find(
-    ({ section }) => section.kind === 'fault' && section.remedies.some((remedy) => remedy.fault === fault),
-  );
+  const home = sections.find(({ section }) => mends(section, fault));
   const share = Math.max(1, Math.round(notFollowed * 100));
   const why = `the ways of the fault "${fault}" are too many: ${share} % of them were not followed`;
   return [{ section: home?.section.id ?? '', why }];

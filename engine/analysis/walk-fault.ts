@@ -1,4 +1,5 @@
 import type { Fault } from '../model/fault.ts';
+import { mends } from '../model/mends.ts';
 import type { PossibleBands } from '../suspects/possible-bands.ts';
 import { type End, FaultSteps, isEnd, type Step } from './fault-steps.ts';
 import type { Astray, FaultWalk } from './fault-walk.ts';
@@ -25,9 +26,7 @@ export function walkFault(
   const conditions = Object.fromEntries(coming.map(({ id, values }) => [id, values[0] ?? '']));
   const starts = walkedGraph(steps, first, conditions, budget, mostStandings);
   if (starts.length === 0) return null;
-  const home = ground.tree.sections.find(
-    (section) => section.kind === 'fault' && section.remedies.some((remedy) => remedy.fault === fault.id),
-  );
+  const home = ground.tree.sections.find((section) => mends(section, fault.id));
   const wrong = wrongEnds(starts, walkedEnds(starts), ground.leadingTo(home?.id ?? ''));
   const astray = wrong.flatMap(({ how, ...rest }) => (how === 'not-followed' ? [] : [{ how, ...rest }]));
   const lost = sumOf(wrong);

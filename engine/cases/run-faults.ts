@@ -1,6 +1,7 @@
 import type { CompiledBoard } from '../model/compiled-board.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Fault } from '../model/fault.ts';
+import { mends } from '../model/mends.ts';
 import type { Section } from '../model/section.ts';
 import { pathOf } from '../run/index.ts';
 import type { TypedSettings } from './auto-answer.ts';
@@ -63,9 +64,7 @@ function lostWalk(
   settings: TypedSettings,
 ): LostWalk | null {
   if (arrived) return null;
-  const home = sections.find(
-    (section) => section.kind === 'fault' && section.remedies.some((remedy) => remedy.fault === fault.id),
-  );
+  const home = sections.find((section) => mends(section, fault.id));
   const path = pathOf(session.position);
   const parted = home === undefined ? null : partingOf(sections, path, home.id);
   return { settings, path, expected: home?.title ?? fault.is, parted, refused };

@@ -1,6 +1,7 @@
 import type { CompiledBoard } from '../model/compiled-board.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Fault } from '../model/fault.ts';
+import { mends } from '../model/mends.ts';
 import type { Session } from '../run/index.ts';
 import type { TypedSettings } from './auto-answer.ts';
 import { FaultBoard, type Way } from './fault-board.ts';
@@ -51,6 +52,6 @@ export function* everyWalk(
 
 function arrivalOf(fault: Fault, { session, refused }: Extract<Way, { readonly kind: 'end' }>): Arrival {
   const { section } = session.position;
-  const arrived = section?.kind === 'fault' && section.remedies.some((remedy) => remedy.fault === fault.id);
+  const arrived = mends(section, fault.id);
   return { arrived, session, refused };
 }

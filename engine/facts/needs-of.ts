@@ -1,6 +1,6 @@
 import type { Path } from '../model/front-matter.ts';
-import type { Need, Reading } from '../model/reading.ts';
-import { bandsOf } from '../scale/index.ts';
+import type { Need } from '../model/reading.ts';
+import { bandsOf, healthyBandsOf } from '../scale/index.ts';
 import { checkBand } from './check-band.ts';
 import type { FactsContext } from './facts-context.ts';
 import { findReading, type Readings } from './find-reading.ts';
@@ -23,7 +23,7 @@ export function needsOf(raw: unknown, path: Path, names: Nameable, context: Fact
     if (names.parameters.has(name)) {
       context.atValue(place, { code: 'parameter-bands', parameter: name, bands: bandsOf(reading) });
     }
-    return [{ reading: name, bands: normalOrAll(reading) }];
+    return [{ reading: name, bands: healthyBandsOf(reading) }];
   });
 }
 
@@ -44,6 +44,3 @@ function neededBands(
     return bands.length === 0 ? [] : [{ reading: name, bands }];
   });
 }
-
-const normalOrAll = (reading: Reading): readonly string[] =>
-  reading.normal === 'any' ? bandsOf(reading) : reading.normal;

@@ -3,6 +3,7 @@ import { FaultBoard, type Way } from '../cases/fault-board.ts';
 import type { CompiledBoard } from '../model/compiled-board.ts';
 import type { CompiledTree } from '../model/compiled-tree.ts';
 import type { Fault } from '../model/fault.ts';
+import { mends } from '../model/mends.ts';
 import type { Drawn } from '../suspects/draws.ts';
 import { faultStart } from './fault-start.ts';
 import { type WalkStep, walkSteps } from './walk-minutes.ts';
@@ -63,7 +64,7 @@ function walkOf(fault: Fault, place: number, { session, drawn }: End, share: num
   return {
     fault: place,
     share,
-    arrived: section?.kind === 'fault' && section.remedies.some((remedy) => remedy.fault === fault.id),
+    arrived: mends(section, fault.id),
     end: section?.id ?? '',
     steps: walkSteps(session),
     drawn,

@@ -1,4 +1,4 @@
-import { bandsOf } from '../scale/index.ts';
+import { bandsOf, healthyBandsOf } from '../scale/index.ts';
 import type { Check } from './check.ts';
 import type { Later } from './later.ts';
 
@@ -37,7 +37,7 @@ export function rowOf(checks: readonly Check[], later: readonly Later[]): Row {
     before: before.map(({ reading, bands }) => {
       const item = places.get(reading) as number;
       const found = (all[item] as Check).reading;
-      const wanted = bands ?? (found.normal === 'any' ? bandsOf(found) : found.normal);
+      const wanted = bands ?? healthyBandsOf(found);
       const start = starts[item] as number;
       return {
         item,

@@ -1,6 +1,6 @@
+import { entropyOf } from '../suspects/entropy-of.ts';
 import { plainPrediction } from '../suspects/plain-prediction.ts';
 import type { WeighedBelief } from '../suspects/weighed-belief.ts';
-import { entropyOf } from './entropy-of.ts';
 
 type Weighing = WeighedBelief['weighing'];
 

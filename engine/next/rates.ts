@@ -1,3 +1,4 @@
+import { entropyOf } from '../suspects/entropy-of.ts';
 import type { Conditions } from './arranging.ts';
 import type { Costs } from './costs.ts';
 import { bitsOf } from './gains.ts';
@@ -176,9 +177,3 @@ function step(
   way.reach *= sum;
   if (sum > 0) for (let row = 0; row < shares.length; row += 1) shares[row] = (shares[row] as number) / sum;
 }
-
-const entropyOf = (shares: Float64Array): number => {
-  let bits = 0;
-  for (const share of shares) if (share > 0) bits -= share * Math.log2(share);
-  return bits;
-};

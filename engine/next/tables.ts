@@ -1,8 +1,8 @@
 import { bandsOf } from '../scale/index.ts';
 import type { Belief } from '../suspects/belief.ts';
+import { entropyOf } from '../suspects/entropy-of.ts';
 import { WeighedBelief } from '../suspects/weighed-belief.ts';
 import type { Check } from './check.ts';
-import { entropyOf } from './entropy-of.ts';
 import { groupRows } from './group-rows.ts';
 import { plainRow, plainStart } from './plain-rows.ts';
 

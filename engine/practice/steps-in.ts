@@ -1,3 +1,4 @@
+import { entropyOf } from '../suspects/entropy-of.ts';
 import { beliefOf } from './belief-of.ts';
 import type { DebriefStep } from './debrief.ts';
 import { type Drill, unlisted } from './drill.ts';
@@ -42,7 +43,6 @@ function stepOf(
   shares: readonly number[],
   before: readonly number[],
 ): DebriefStep {
-  const missing = shares.reduce((sum, share) => sum - (share > 0 ? share * Math.log2(share) : 0), 0);
   const bits = shares.reduce((sum, share, at) => {
     const earlier = before[at] ?? 0;
     return sum + (share > 0 && earlier > 0 ? share * Math.log2(share / earlier) : 0);
@@ -52,7 +52,7 @@ function stepOf(
     minute,
     shares,
     suspects: shares.filter((share) => share >= leastShare).length,
-    effective: 2 ** missing,
+    effective: 2 ** entropyOf(shares),
     bits: Math.max(0, bits),
   };
 }

@@ -21,3 +21,7 @@ export function bandsOf({ measure }: Pick<Reading, 'measure'>): readonly string[
 
 /** The bands a healthy board shows; none where nothing is judged. */
 export const normalBandsOf = ({ normal }: Reading): readonly string[] => (normal === 'any' ? [] : normal);
+
+/** The bands that a board without a fault can show. */
+export const healthyBandsOf = (reading: Reading): readonly string[] =>
+  reading.normal === 'any' ? bandsOf(reading) : reading.normal;

@@ -1,5 +1,5 @@
 export { bandOfCode, otherBand } from './band-of-code.ts';
-export { bandsOf, normalBandsOf } from './bands-of.ts';
+export { bandsOf, healthyBandsOf, normalBandsOf } from './bands-of.ts';
 export { beepText } from './beep-text.ts';
 export { checkScale } from './check-scale.ts';
 export { deriveObservation } from './derive-observation.ts';

@@ -1,6 +1,6 @@
 import type { Fault, Share } from '../model/fault.ts';
 import type { Reading } from '../model/reading.ts';
-import { bandsOf } from '../scale/index.ts';
+import { bandsOf, healthyBandsOf } from '../scale/index.ts';
 
 /** Every band in an equal share. */
 export const even = (bands: readonly string[]): readonly Share[] =>
@@ -8,4 +8,4 @@ export const even = (bands: readonly string[]): readonly Share[] =>
 
 /** What a reading shows that the fault does not mention and that nothing is missing for. */
 export const sharesAtRest = (reading: Reading, { rest }: Fault): readonly Share[] =>
-  even(rest === 'unknown' || reading.normal === 'any' ? bandsOf(reading) : reading.normal);
+  even(rest === 'unknown' ? bandsOf(reading) : healthyBandsOf(reading));

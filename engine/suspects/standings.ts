@@ -1,6 +1,7 @@
 import type { BoardState } from '../model/entry.ts';
 import type { Fault } from '../model/fault.ts';
 import type { Reading } from '../model/reading.ts';
+import { normalBandsOf } from '../scale/index.ts';
 import { shownBands } from './shown-bands.ts';
 
 /** One reading as evidence: the bands it can be in. */
@@ -94,6 +95,6 @@ function canShow(
 }
 
 const normalOf = (tree: Tree, reading: string): readonly string[] => {
-  const normal = tree.readings.find(({ id }) => id === reading)?.normal ?? [];
-  return normal === 'any' ? [] : normal;
+  const found = tree.readings.find(({ id }) => id === reading);
+  return found === undefined ? [] : normalBandsOf(found);
 };

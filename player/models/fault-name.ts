@@ -1,4 +1,5 @@
 import type { Fault } from '../../engine/model/fault.ts';
+import { mends } from '../../engine/model/mends.ts';
 import type { Session } from '../../engine/run/index.ts';
 import { inSentence } from './in-sentence.ts';
 
@@ -14,9 +15,7 @@ export function shortName(session: Session, faults: readonly Fault[]): string {
 }
 
 function titleOf({ loaded }: Session, fault: string): string | null {
-  const section = loaded.tree.sections.find(
-    (one) => one.kind === 'fault' && one.remedies.some((remedy) => remedy.fault === fault),
-  );
+  const section = loaded.tree.sections.find((one) => mends(one, fault));
   return section?.kind === 'fault' && section.remedies.length === 1 ? section.title : null;
 }
 

@@ -3,6 +3,7 @@ import type { Fault } from '../../engine/model/fault.ts';
 import type { Reading } from '../../engine/model/reading.ts';
 import type { Condition, Outcome, Section } from '../../engine/model/section.ts';
 import type { Setting } from '../../engine/model/setting.ts';
+import { healthy } from '../../engine/suspects/unlisted-fault.ts';
 import { dice } from './dice.ts';
 import { plainReading } from './plain-reading.ts';
 
@@ -146,23 +147,14 @@ const line = (bands: Readonly<Record<string, readonly string[]>>, target: string
 const otherwise = (target: string): Outcome => outcome({ kind: 'otherwise' }, target);
 
 const fault = (id: string, shows: Readonly<Record<string, readonly string[]>>): Fault => ({
+  ...healthy,
   id,
   is: id,
   weight: 1,
-  weights: {},
   shows: Object.entries(shows).map(([reading, bands]) => ({
     reading,
     shares: bands.map((band) => ({ band, share: 1 / bands.length })),
   })),
-  rest: 'normal',
-  comes: 'always',
-  sets: {},
-  onlyIf: [],
-  which: null,
-  parts: [],
-  tools: [],
-  minutes: null,
-  source: null,
 });
 
 const cpu: Setting = {

@@ -4,6 +4,7 @@ import { faultShares } from '../../engine/figures/fault-shares.ts';
 import { faultStart } from '../../engine/figures/fault-start.ts';
 import { usualSettings } from '../../engine/figures/usual-settings.ts';
 import type { CompiledTree } from '../../engine/model/compiled-tree.ts';
+import { mends } from '../../engine/model/mends.ts';
 import { arrangingOf, type Check, settled } from '../../engine/next/index.ts';
 import { checksNow } from '../../engine/run/checks-now.ts';
 import {
@@ -146,9 +147,7 @@ function nameableSection(session: Session, enough: number): string | null {
 }
 
 const sectionOf = ({ sections }: CompiledTree, fault: string): string | undefined =>
-  sections.find(
-    (section) => section.kind === 'fault' && section.remedies.some((remedy) => remedy.fault === fault),
-  )?.id;
+  sections.find((section) => mends(section, fault))?.id;
 
 function note(
   told: Lesson,

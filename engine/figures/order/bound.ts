@@ -1,3 +1,4 @@
+import { entropyOf } from '../../suspects/entropy-of.ts';
 import { componentsOf } from './components-of.ts';
 import { type Ground, silent } from './ground.ts';
 import { huffman } from './huffman.ts';
@@ -57,7 +58,7 @@ function boundOf(
   // Of few the information bound is hardly ever the best, and it takes the longest to reckon.
   if (components.length <= few) return least;
   const told = open.map((column, at) => toldBy(ground, rows, shares, column, minutes[at] as number));
-  return Math.max(least, informationBound(entropy(components), told));
+  return Math.max(least, informationBound(entropyOf(components), told));
 }
 
 const few = 3;
@@ -83,10 +84,4 @@ function codeBound(weights: readonly number[], outcomes: number, minutes: readon
     best = bound;
   }
   return best;
-}
-
-function entropy(weights: readonly number[]): number {
-  let bits = 0;
-  for (const weight of weights) if (weight > 0) bits -= weight * Math.log2(weight);
-  return bits;
 }

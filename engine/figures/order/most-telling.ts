@@ -1,3 +1,4 @@
+import { entropyOf } from '../../suspects/entropy-of.ts';
 import type { Ground } from './ground.ts';
 import type { Action, State } from './state.ts';
 
@@ -25,7 +26,5 @@ function doubtOf({ rows, shares }: State, { fault }: Ground): number {
     const of = fault[row] as number;
     sums.set(of, (sums.get(of) ?? 0) + (shares[at] as number));
   });
-  let bits = 0;
-  for (const share of sums.values()) if (share > 0) bits -= share * Math.log2(share);
-  return bits;
+  return entropyOf([...sums.values()]);
 }

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import type { FaultSection } from '../../../engine/model/section.ts';
+import { mends } from '../../../engine/model/mends.ts';
 import { unlisted } from '../../../engine/practice/drill.ts';
 import { minutesText } from '../../models/minutes-text.ts';
 import { sessionOfDrill } from '../../models/practice/session-of-drill.ts';
@@ -17,10 +17,7 @@ export function NamedStep({ run, drill, place }: DrillStepProps<'remedy'>): JSX.
   const resolve = useResolve(sessionOfDrill(drill));
   const back = () => run.go({ at: 'names' });
   const fault = drill.tree.faults.find(({ id }) => id === place.fault);
-  const section = drill.tree.sections.find(
-    (one): one is FaultSection =>
-      one.kind === 'fault' && one.remedies.some((remedy) => remedy.fault === place.fault),
-  );
+  const section = drill.tree.sections.find((one) => mends(one, place.fault));
   const remedy = section?.remedies.find((one) => one.fault === place.fault);
   if (place.fault === unlisted || fault === undefined) {
     return (

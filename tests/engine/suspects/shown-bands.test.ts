@@ -3,6 +3,7 @@ import type { Fault, Shows } from '../../../engine/model/fault.ts';
 import type { Formula } from '../../../engine/model/formula.ts';
 import type { Need, Reading, Scale } from '../../../engine/model/reading.ts';
 import { shownBands } from '../../../engine/suspects/shown-bands.ts';
+import { healthy } from '../../../engine/suspects/unlisted-fault.ts';
 import { plainReading } from '../../helpers/plain-reading.ts';
 
 /** A reading in short: bands, `*` before the normal ones, `?` before all where nothing is judged; then what it needs. */
@@ -41,20 +42,12 @@ function fault(shows: Record<string, string>, rest: Fault['rest'] = 'normal'): F
     }),
   }));
   return {
+    ...healthy,
     id: 'f',
     is: 'f',
     weight: 1,
     shows: rows,
     rest,
-    comes: 'always',
-    weights: {},
-    sets: {},
-    onlyIf: [],
-    which: null,
-    parts: [],
-    tools: [],
-    minutes: null,
-    source: null,
   };
 }
 
