@@ -115,7 +115,8 @@ function BoardForm({ practise, onStart }: BoardFormProps): JSX.Element | null {
       <p role="alert" class="said">
         {refused.value !== '' && (
           <>
-            <strong class="refused-mark">Not begun.</strong> {refused.value}.
+            <strong class="refused-mark">Not begun.</strong> {refused.value}
+            {refused.value.endsWith('?') ? '' : '.'}
           </>
         )}
       </p>
